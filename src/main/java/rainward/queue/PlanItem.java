@@ -1,0 +1,39 @@
+package rainward.queue;
+
+import java.util.Optional;
+import rainward.farm.Operation;
+import rainward.farm.Window;
+
+/**
+ * One stage of one field, given to a machine and a person.
+ *
+ * @param rank place of the field in the order, from 1; all stages of a field share it
+ * @param place field and stage
+ * @param hands machine and person
+ * @param work from start to finish of the work, travel not counted in
+ * @param drivingHours of the machine to get there [h]
+ * @param sowing what is sown and what is hoped for; on the seeding stage only
+ */
+public record PlanItem(
+        int rank,
+        Place place,
+        Hands hands,
+        Window work,
+        double drivingHours,
+        Optional<Sowing> sowing) {
+
+    /** Which stage of which field. */
+    public record Place(String field, String property, String stage, Operation operation) {}
+
+    /** Who does it, with what. */
+    public record Hands(String machine, String person) {}
+
+    /**
+     * What goes in.
+     *
+     * @param mix its name
+     * @param chance of a stand when seeded in that hour, 0 to 1
+     * @param worth expected worth, 0 to 1
+     */
+    public record Sowing(String mix, double chance, double worth) {}
+}

@@ -1,0 +1,60 @@
+package rainward.stand;
+
+import java.time.Instant;
+import java.util.List;
+import rainward.farm.Require;
+
+/**
+ * The chance of a stand of one mix on one field, by the hour that seed goes in.
+ *
+ * @param mix its name
+ * @param start first seeding hour, UTC; entry {@code h} is seed put in during hour {@code start + h}
+ * @param chance share of traces in which the stand reaches its target, 0 to 1
+ * @param worth expected worth: over traces, share of the target reached x worth of the emergence
+ *     date, 0 to the mix's full worth
+ * @param emergence when it comes up, by seeding hour
+ * @param losses what kills it, by seeding hour
+ */
+public record StandOutlook(
+        String mix,
+        Instant start,
+        double[] chance,
+        double[] worth,
+        List<EmergenceRange> emergence,
+        List<Losses> losses) {
+
+    public StandOutlook {
+        emergence = List.copyOf(emergence);
+        losses = List.copyOf(losses);
+        Require.that(worth.length == chance.length, "worth and chance differ in hours");
+        Require.that(emergence.size() == chance.length, "emergence and chance differ in hours");
+        Require.that(losses.size() == chance.length, "losses and chance differ in hours");
+    }
+
+    public int seedingHours() {
+        return chance.length;
+    }
+
+    /**
+     * Days from seeding to half of the final stand, over the traces where one comes up.
+     *
+     * @param p10Days one trace in ten is faster [d]
+     * @param p50Days the middle trace [d]
+     * @param p90Days one trace in ten is slower [d]
+     */
+    public record EmergenceRange(double p10Days, double p50Days, double p90Days) {}
+
+    /**
+     * Expected share of live seed lost, by cause; what stays dry in the ground is counted apart.
+     *
+     * @param falseStartFraction started, then dried out
+     * @param washOutFraction moved or sealed in by hard rain
+     * @param heatFraction killed or stopped by heat
+     * @param stillDryFraction alive and waiting when the traces end
+     */
+    public record Losses(
+            double falseStartFraction,
+            double washOutFraction,
+            double heatFraction,
+            double stillDryFraction) {}
+}

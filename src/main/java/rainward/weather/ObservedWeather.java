@@ -1,0 +1,20 @@
+package rainward.weather;
+
+import rainward.farm.Require;
+
+/**
+ * What the weather did at one place, by the hour, the soil's past.
+ *
+ * @param air air, wind and sky
+ * @param sun radiation and evaporation demand
+ * @param rainMm rain in each hour [mm]
+ */
+public record ObservedWeather(HourlyAir air, EvaporationDemand sun, double[] rainMm) {
+
+    public ObservedWeather {
+        Require.that(rainMm.length == air.hours(), "rain hours differ from air hours");
+        for (int h = 0; h < rainMm.length; h++) {
+            Require.inRange("rainMm[" + h + "]", rainMm[h], 0, 400);
+        }
+    }
+}
