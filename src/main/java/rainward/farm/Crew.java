@@ -13,7 +13,11 @@ import java.util.List;
  * @param roadFactor road length over straight distance, 1 to 3
  */
 public record Crew(
-        ZoneId zone, CrewHours hours, List<Person> people, List<Machine> machines, double roadFactor) {
+        ZoneId zone,
+        CrewHours hours,
+        List<Person> people,
+        List<Machine> machines,
+        double roadFactor) {
 
     public Crew {
         people = List.copyOf(people);

@@ -15,7 +15,11 @@ import java.util.Set;
  * @param daylightOnly true where work stops at sunset and waits for sunrise
  */
 public record CrewHours(
-        LocalTime start, LocalTime end, Duration overtime, Set<DayOfWeek> days, boolean daylightOnly) {
+        LocalTime start,
+        LocalTime end,
+        Duration overtime,
+        Set<DayOfWeek> days,
+        boolean daylightOnly) {
 
     public CrewHours {
         days = Set.copyOf(days);

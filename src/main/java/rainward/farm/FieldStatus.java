@@ -21,9 +21,8 @@ public record FieldStatus(
         boolean pinnedFirst) {
 
     /** A field that nobody has touched. */
-    public static final FieldStatus UNTOUCHED =
-            new FieldStatus(
-                    FieldState.PENDING, List.of(), Optional.empty(), Optional.empty(), false);
+    public static final FieldStatus UNTOUCHED = new FieldStatus(
+            FieldState.PENDING, List.of(), Optional.empty(), Optional.empty(), false);
 
     public FieldStatus {
         stages = List.copyOf(stages);

@@ -16,14 +16,17 @@ public record Recipe(String name, List<Stage> stages) {
         Require.named("recipe name", name);
         stages = List.copyOf(stages);
         Set<String> names = new HashSet<>();
-        stages.forEach(
-                s -> Require.that(names.add(s.name()), name + ": stage twice: " + s.name()));
-        long seeding = stages.stream().filter(s -> s.operation() == Operation.SEED).count();
+        stages.forEach(s -> Require.that(names.add(s.name()), name + ": stage twice: " + s.name()));
+        long seeding =
+                stages.stream().filter(s -> s.operation() == Operation.SEED).count();
         Require.that(seeding == 1, name + ": has " + seeding + " seeding stages, must have one");
     }
 
     /** The stage that puts the seed in. */
     public Stage seeding() {
-        return stages.stream().filter(s -> s.operation() == Operation.SEED).findFirst().orElseThrow();
+        return stages.stream()
+                .filter(s -> s.operation() == Operation.SEED)
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -2,7 +2,9 @@ package rainward.farm;
 
 import java.util.Objects;
 
-/** Checks that name the value, the bound and what was given: a failed one is a bug of the caller. */
+/**
+ * Checks that name the value, the bound and what was given: a failed one is a bug of the caller.
+ */
 public final class Require {
 
     private Require() {}

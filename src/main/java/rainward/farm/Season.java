@@ -5,9 +5,9 @@ import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 
 /**
- * When a mix may be sown, and what a stand is worth by the day it comes up: full worth to {@code
- * fullWorthUntil}, falling in a straight line to {@code lateWorthFraction} at {@code lastEmergence},
- * nothing after.
+ * When a mix may be sown, and what a stand is worth by the day it comes up: full worth to
+ * {@code fullWorthUntil}, falling in a straight line to {@code lateWorthFraction} at
+ * {@code lastEmergence}, nothing after.
  *
  * @param firstSowing first day that seed goes in, inclusive
  * @param lastSowing last day that seed goes in, inclusive

@@ -1,8 +1,8 @@
 package rainward.farm;
 
 /**
- * How seed of one species answers to heat and water. Constants and their sources: {@code
- * shared/species.csv}.
+ * How seed of one species answers to heat and water. Constants and their sources:
+ * {@code shared/species.csv}.
  *
  * @param name common name
  * @param cardinal temperatures between which it germinates

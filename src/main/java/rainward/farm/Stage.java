@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param name what the crew calls it; unique within the recipe
  * @param operation what a machine must be able to do
  * @param leastWait from the end of the stage before to the start of this one, at least
- * @param greatestWait at most that long, else the stage before has to be done again; empty: no limit
+ * @param greatestWait at most that long, else the stage before has to be done again; empty: no
+ *     limit
  * @param limits weather and soil that stop it
  */
 public record Stage(
@@ -22,10 +23,8 @@ public record Stage(
     public Stage {
         Require.named("stage name", name);
         Require.that(!leastWait.isNegative(), name + ": least wait is below zero");
-        greatestWait.ifPresent(
-                most ->
-                        Require.that(
-                                most.compareTo(leastWait) >= 0,
-                                name + ": greatest wait " + most + " is below least " + leastWait));
+        greatestWait.ifPresent(most -> Require.that(
+                most.compareTo(leastWait) >= 0,
+                name + ": greatest wait " + most + " is below least " + leastWait));
     }
 }

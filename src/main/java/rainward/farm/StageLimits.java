@@ -24,14 +24,13 @@ public record StageLimits(
         boolean rainDoesIt) {
 
     /** Nothing but soil that carries the work. */
-    public static final StageLimits SOIL_ONLY =
-            new StageLimits(
-                    true,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    Duration.ZERO,
-                    Optional.empty(),
-                    false);
+    public static final StageLimits SOIL_ONLY = new StageLimits(
+            true,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Duration.ZERO,
+            Optional.empty(),
+            false);
 
     /** Seeding by a method on workable soil. */
     public static StageLimits seedingBy(SeedingMethod method) {

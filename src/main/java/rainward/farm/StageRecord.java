@@ -12,7 +12,10 @@ import java.util.Optional;
  * @param machine which machine did it, if known
  */
 public record StageRecord(
-        String stage, Optional<Instant> startedAt, Optional<Instant> finishedAt, Optional<String> machine) {
+        String stage,
+        Optional<Instant> startedAt,
+        Optional<Instant> finishedAt,
+        Optional<String> machine) {
 
     public StageRecord {
         Require.named("stage", stage);

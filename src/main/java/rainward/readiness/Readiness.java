@@ -16,12 +16,7 @@ import rainward.farm.Require;
  * @param reason one line of plain words
  */
 public record Readiness(
-        String field,
-        int score,
-        Chances chances,
-        Parts parts,
-        List<Gate> gates,
-        String reason) {
+        String field, int score, Chances chances, Parts parts, List<Gate> gates, String reason) {
 
     public Readiness {
         Require.inRange("score", score, 0, 100);

@@ -5,8 +5,8 @@ import rainward.farm.Require;
 
 /**
  * What a field's soil does on every trace. Arrays are {@code [hour][trace]}; entry {@code h} is the
- * state at the end of hour {@code h}. An array of one trace in the inner dimension is not allowed to
- * stand for all: every hour has all traces.
+ * state at the end of hour {@code h}. An array of one trace in the inner dimension is not allowed
+ * to stand for all: every hour has all traces.
  *
  * @param start first hour, UTC
  * @param seedZone water and heat where the seed lies

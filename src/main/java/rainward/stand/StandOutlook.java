@@ -8,7 +8,8 @@ import rainward.farm.Require;
  * The chance of a stand of one mix on one field, by the hour that seed goes in.
  *
  * @param mix its name
- * @param start first seeding hour, UTC; entry {@code h} is seed put in during hour {@code start + h}
+ * @param start first seeding hour, UTC; entry {@code h} is seed put in during hour {@code start +
+ *     h}
  * @param chance share of traces in which the stand reaches its target, 0 to 1
  * @param worth expected worth: over traces, share of the target reached x worth of the emergence
  *     date, 0 to the mix's full worth

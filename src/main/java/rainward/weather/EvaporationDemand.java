@@ -8,8 +8,7 @@ import rainward.farm.Require;
  * @param radiationMjPerM2 global radiation on the flat in each hour [MJ/m2]
  * @param referenceEvapotranspirationMm ASCE 2005 short reference in each hour, not below zero [mm]
  */
-public record EvaporationDemand(
-        double[] radiationMjPerM2, double[] referenceEvapotranspirationMm) {
+public record EvaporationDemand(double[] radiationMjPerM2, double[] referenceEvapotranspirationMm) {
 
     public EvaporationDemand {
         Require.that(

@@ -5,8 +5,8 @@ import java.time.Instant;
 import rainward.farm.Require;
 
 /**
- * What the weather may do at one point: many equally likely hourly courses of rain, with air and sun
- * riding along. Arrays are {@code [hour][trace]}, traces innermost, so that loops over traces
+ * What the weather may do at one point: many equally likely hourly courses of rain, with air and
+ * sun riding along. Arrays are {@code [hour][trace]}, traces innermost, so that loops over traces
  * vectorise.
  *
  * @param air air, wind and sky, the same on all traces

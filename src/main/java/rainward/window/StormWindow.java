@@ -31,7 +31,9 @@ public record StormWindow(
         leave = List.copyOf(leave);
     }
 
-    /** Arrival of the first useful rain, over the traces where it comes: one in ten is earlier... */
+    /**
+     * Arrival of the first useful rain, over the traces where it comes: one in ten is earlier...
+     */
     public record Arrival(Instant p10, Instant p50, Instant p90) {}
 
     /** Rain of the event, over the traces where it comes [mm]. */

@@ -1,0 +1,89 @@
+package rainward.farm;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * The units a person reads and writes. Numbers are turned once, at the door; inside, every name
+ * tells its unit.
+ */
+public enum UnitSystem {
+    US_CUSTOMARY,
+    METRIC;
+
+    /** Value in the unit that the person reads. */
+    public double shown(Quantity quantity, double inside) {
+        return quantity.in(this).shown(inside);
+    }
+
+    /** Value in the unit used inside, from what the person wrote. */
+    public double inside(Quantity quantity, double shown) {
+        return quantity.in(this).inside(shown);
+    }
+
+    /** Symbol of the unit that the person reads. */
+    public String symbol(Quantity quantity) {
+        return quantity.in(this).symbol();
+    }
+
+    /** Number and unit, with the usual decimals and no trailing zeros: {@code 0.5 in}. */
+    public String text(Quantity quantity, double inside) {
+        return text(quantity, inside, quantity.in(this).decimals());
+    }
+
+    /** Number and unit with at most so many decimals. */
+    public String text(Quantity quantity, double inside, int decimals) {
+        return number(shown(quantity, inside), decimals) + " " + symbol(quantity);
+    }
+
+    public String area(double areaHa) {
+        return text(Quantity.AREA, areaHa);
+    }
+
+    /** As read from a gauge: hundredths of an inch or tenths of a millimetre. */
+    public String rain(double rainMm) {
+        return text(Quantity.RAIN, rainMm);
+    }
+
+    /** As spoken of ahead of time: tenths of an inch or whole millimetres. */
+    public String roughRain(double rainMm) {
+        return text(Quantity.RAIN, rainMm, this == US_CUSTOMARY ? 1 : 0);
+    }
+
+    public String depth(double depthCm) {
+        return text(Quantity.DEPTH, depthCm);
+    }
+
+    public String temp(double tempC) {
+        return text(Quantity.TEMPERATURE, tempC);
+    }
+
+    public String wind(double windMps) {
+        return text(Quantity.WIND, windMps);
+    }
+
+    public String speed(double speedKmh) {
+        return text(Quantity.SPEED, speedKmh);
+    }
+
+    public String mass(double massKg) {
+        return text(Quantity.MASS, massKg);
+    }
+
+    public String rate(double rateKgPerHa) {
+        return text(Quantity.RATE, rateKgPerHa);
+    }
+
+    public String distance(double distanceKm) {
+        return text(Quantity.DISTANCE, distanceKm);
+    }
+
+    public String width(double widthM) {
+        return text(Quantity.WIDTH, widthM);
+    }
+
+    private static String number(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}
