@@ -80,6 +80,7 @@ class UnitNamesTest {
             "exponent",
             "factor",
             "index",
+            "offset",
             "ph",
             "priority",
             "probability",
