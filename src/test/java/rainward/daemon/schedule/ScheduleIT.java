@@ -1,0 +1,99 @@
+package rainward.daemon.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ScheduleIT {
+
+    @TempDir
+    Path folder;
+
+    Path file;
+    final AtomicInteger runs = new AtomicInteger();
+
+    @BeforeEach
+    void nameTheFile() {
+        file = folder.resolve("schedule.db");
+    }
+
+    @Test
+    void aSteadyJobRunsAgainAndAgain() throws Exception {
+        try (Schedule schedule = Schedule.open(file)) {
+            schedule.put(new Job.Steady("pull", Duration.ofMillis(200)), runs::incrementAndGet);
+            schedule.start();
+            await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 3);
+        }
+    }
+
+    @Test
+    void aJobThatFailsIsTriedAgainAtItsNextTurn() throws Exception {
+        try (Schedule schedule = Schedule.open(file)) {
+            schedule.put(new Job.Steady("pull", Duration.ofMillis(200)), () -> {
+                runs.incrementAndGet();
+                throw new IllegalStateException("the feed broke");
+            });
+            schedule.start();
+            await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 2);
+        }
+    }
+
+    @Test
+    void aBriefMissedWhileThePcWasOffRunsOnceOnReturn() throws Exception {
+        Job.Daily brief = new Job.Daily("brief", LocalTime.of(5, 0), ZoneOffset.UTC);
+        try (Schedule before = Schedule.open(file)) {
+            before.put(brief, runs::incrementAndGet);
+        }
+        thePcWasOffForThreeDays();
+        try (Schedule after = Schedule.open(file)) {
+            after.put(brief, runs::incrementAndGet);
+            after.start();
+            await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 1);
+            await().during(Duration.ofSeconds(2))
+                    .atMost(Duration.ofSeconds(5))
+                    .until(() -> runs.get() == 1);
+        }
+    }
+
+    @Test
+    void anotherTimeReplacesTheOldTrigger() throws Exception {
+        try (Schedule first = Schedule.open(file)) {
+            first.put(
+                    new Job.Daily("brief", LocalTime.of(5, 0), ZoneOffset.UTC),
+                    runs::incrementAndGet);
+        }
+        try (Schedule second = Schedule.open(file)) {
+            second.put(
+                    new Job.Daily("brief", LocalTime.of(4, 0), ZoneOffset.UTC),
+                    runs::incrementAndGet);
+        }
+        assertThat(query("select cron_expression from qrtz_cron_triggers")).contains("0 4 ");
+    }
+
+    private void thePcWasOffForThreeDays() throws Exception {
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                var statement = connection.createStatement()) {
+            long missed = System.currentTimeMillis() - Duration.ofDays(3).toMillis();
+            assertThat(statement.executeUpdate(
+                            "update qrtz_triggers set next_fire_time = " + missed))
+                    .isEqualTo(1);
+        }
+    }
+
+    private String query(String sql) throws Exception {
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                var rows = connection.createStatement().executeQuery(sql)) {
+            rows.next();
+            return rows.getString(1);
+        }
+    }
+}
