@@ -231,9 +231,9 @@ class PackageFlowTest {
             String name = target.getOwner().getName() + "." + target.getName();
             return CALLS.contains(name)
                     || BARE_CALLS.contains(target.getFullName())
-                    || target.getName().equals("now") && name.startsWith("java.time.")
-                    || Set.of("now", "today", "midnight").contains(target.getName())
-                            && name.startsWith("org.shredzone.commons.suncalc.");
+                    || (name.startsWith("java.time.") && target.getName().equals("now"))
+                    || (name.startsWith("org.shredzone.commons.suncalc.")
+                            && Set.of("now", "today", "midnight").contains(target.getName()));
         }
     }
 }

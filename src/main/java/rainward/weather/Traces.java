@@ -38,7 +38,7 @@ public record Traces(
 
     /** Index of the hour that holds an instant; below zero or past the end where it is outside. */
     public int hourOf(Instant instant) {
-        return (int) Math.floorDiv(Duration.between(start(), instant).getSeconds(), 3600);
+        return (int) Math.floorDiv(Duration.between(start(), instant).toSeconds(), 3600);
     }
 
     /** Start of hour {@code hour}. */
