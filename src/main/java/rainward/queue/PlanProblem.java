@@ -62,8 +62,7 @@ public record PlanProblem(
      * @param overtimeHaPerHour an hour of overtime
      * @param changeFraction moving one item of the last order, as a share of the value of the plan
      */
-    public record Prices(
-            double drivingHaPerHour, double overtimeHaPerHour, double changeFraction) {
+    public record Prices(double drivingHaPerHour, double overtimeHaPerHour, double changeFraction) {
 
         public Prices {
             Require.notNegative("drivingHaPerHour", drivingHaPerHour);
