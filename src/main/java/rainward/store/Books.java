@@ -1,0 +1,83 @@
+package rainward.store;
+
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+import rainward.farm.Field;
+import rainward.farm.FieldCase;
+import rainward.farm.FieldStatus;
+
+/** All books of the store, as seen and written by one piece of work. */
+public final class Books {
+
+    private final Handle handle;
+
+    Books(Handle handle) {
+        this.handle = handle;
+    }
+
+    public FieldBook fields() {
+        return new FieldBook(handle);
+    }
+
+    public StageJournal journal() {
+        return new StageJournal(handle);
+    }
+
+    public RainBook rain() {
+        return new RainBook(handle);
+    }
+
+    public ForecastArchive forecasts() {
+        return new ForecastArchive(handle);
+    }
+
+    public OutboxTable outbox() {
+        return new OutboxTable(handle);
+    }
+
+    public CopyShelf copies() {
+        return new CopyShelf(handle);
+    }
+
+    public PauseTable pauses() {
+        return new PauseTable(handle);
+    }
+
+    public PlanLog plans() {
+        return new PlanLog(handle);
+    }
+
+    public WindowLog windows() {
+        return new WindowLog(handle);
+    }
+
+    public BriefLog briefs() {
+        return new BriefLog(handle);
+    }
+
+    public SoilShelf soils() {
+        return new SoilShelf(handle);
+    }
+
+    public JobLog jobs() {
+        return new JobLog(handle);
+    }
+
+    /** A setting of the database itself, for {@code check}. */
+    public String pragma(String name) {
+        return handle.createQuery("select * from pragma_" + name)
+                .mapTo(String.class)
+                .one();
+    }
+
+    /** Every field with where it stands, in the order of the import. */
+    public List<FieldCase> cases() {
+        Map<String, FieldStatus> statuses = journal().statuses();
+        return fields().all().stream().map(field -> caseOf(field, statuses)).toList();
+    }
+
+    private static FieldCase caseOf(Field field, Map<String, FieldStatus> statuses) {
+        return new FieldCase(field, statuses.getOrDefault(field.name(), FieldStatus.UNTOUCHED));
+    }
+}
