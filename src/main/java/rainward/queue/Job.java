@@ -16,16 +16,41 @@ import rainward.farm.Recipe;
  * @param arrival where machines arrive: the property's place
  * @param options what may be sown, the wanted mix first
  * @param stopped hours of the horizon in which an operation must not go on there: wet soil, wind
+ * @param firmedByRain hours of the horizon in which seeding may end so that, at the chosen
+ *     confidence, a fair rain firms the seedbed in time
  */
 public record Job(
         FieldCase field,
         Recipe recipe,
         GeoPoint arrival,
         List<MixOption> options,
-        Map<Operation, BitSet> stopped) {
+        Map<Operation, BitSet> stopped,
+        BitSet firmedByRain) {
 
     public Job {
         options = List.copyOf(options);
+        stopped = Map.copyOf(stopped);
+        firmedByRain = (BitSet) firmedByRain.clone();
+    }
+
+    /** A field whose seedbed no rain will firm. */
+    public Job(
+            FieldCase field,
+            Recipe recipe,
+            GeoPoint arrival,
+            List<MixOption> options,
+            Map<Operation, BitSet> stopped) {
+        this(field, recipe, arrival, options, stopped, new BitSet());
+    }
+
+    /** The field's name. */
+    public String name() {
+        return field.field().name();
+    }
+
+    /** Priority x area, what worth is multiplied with [ha]. */
+    public double weightHa() {
+        return field.field().wish().priority() * field.field().areaHa();
     }
 
     /**

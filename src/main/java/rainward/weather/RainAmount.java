@@ -11,6 +11,12 @@ import rainward.farm.Window;
  */
 public record RainAmount(Window window, double amountMm) {
 
+    /**
+     * Least rain that counts as measurable: 0.01 in (AMS Glossary, probability of precipitation)
+     * [mm].
+     */
+    public static final double MEASURABLE_MM = 0.254;
+
     public RainAmount {
         Require.inRange("amountMm", amountMm, 0, 1000);
     }

@@ -1,0 +1,93 @@
+package rainward.brief;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import rainward.window.StormWindow;
+
+/**
+ * News that cannot wait for the morning; every string is one harmless line.
+ *
+ * @param origin whose, when
+ * @param news what has happened
+ * @param why it is sent, in words
+ */
+public record Alert(Origin origin, News news, String why) {
+
+    /** A storm window that opened, changed or closed. */
+    public static Alert of(Origin origin, WindowNews news, String why) {
+        var harmless = new WindowNews(HarmlessWindow.of(news.window()), news.step(), news.number());
+        return new Alert(origin.harmless(), harmless, Literal.of(why));
+    }
+
+    /** An alert of a public service that was issued, changed or ended. */
+    public static Alert of(Origin origin, PublicNews news, String why) {
+        var harmless =
+                new PublicNews(news.alert().harmless(), news.step(), news.number(), news.firstId());
+        return new Alert(origin.harmless(), harmless, Literal.of(why));
+    }
+
+    /**
+     * Whose, when.
+     *
+     * @param farm what the crew calls the whole
+     * @param zone of the farm
+     * @param at when it is written
+     */
+    public record Origin(String farm, ZoneId zone, Instant at) {
+
+        private Origin harmless() {
+            return new Origin(Literal.of(farm), zone, at);
+        }
+    }
+
+    /** What became of it. */
+    public enum Step {
+        OPENED,
+        CHANGED,
+        CLOSED
+    }
+
+    /** What has happened. */
+    public sealed interface News {
+
+        Step step();
+
+        /** Counts the mails on the same thing, from 1. */
+        int number();
+
+        /** The same for all mails on the same thing. */
+        String thread();
+    }
+
+    /**
+     * News of a storm window.
+     *
+     * @param window as it is now
+     * @param step what became of it
+     * @param number counts the mails on this window, from 1
+     */
+    public record WindowNews(StormWindow window, Step step, int number) implements News {
+
+        @Override
+        public String thread() {
+            return "window/" + window.id();
+        }
+    }
+
+    /**
+     * News of a public alert.
+     *
+     * @param alert as it is now
+     * @param step what became of it
+     * @param number counts the mails on this alert, from 1
+     * @param firstId id of the first message in the chain that this one stands in for
+     */
+    public record PublicNews(LocalAlert alert, Step step, int number, String firstId)
+            implements News {
+
+        @Override
+        public String thread() {
+            return "alert/" + firstId;
+        }
+    }
+}

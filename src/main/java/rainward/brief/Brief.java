@@ -1,0 +1,154 @@
+package rainward.brief;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rainward.brief.BriefInput.LoadLine;
+import rainward.brief.BriefInput.StandCheck;
+import rainward.brief.BriefInput.Undelivered;
+import rainward.window.StormWindow;
+
+/**
+ * What the crew reads at dawn, as values in SI units; every string is one harmless line.
+ *
+ * @param heading whose, when, and what kind of day
+ * @param orders who does what, in which order
+ * @param changes against the brief before
+ * @param sky rain by property, windows, public alerts
+ * @param ground the soil, in words
+ * @param ahead load, stand checks, season
+ * @param cautions of the day
+ * @param footing where the numbers come from and what is wrong with them
+ */
+public record Brief(
+        Heading heading,
+        Orders orders,
+        List<Change> changes,
+        Sky sky,
+        List<SoilLine> ground,
+        Ahead ahead,
+        List<Caution> cautions,
+        Footing footing) {
+
+    public Brief {
+        changes = List.copyOf(changes);
+        ground = List.copyOf(ground);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Kinds of day; the headline depends on it. */
+    public enum Kind {
+        /** There is work today. */
+        WORK,
+        /** There is work in the days ahead, none today. */
+        WORK_LATER,
+        /** All waiting fields are too wet; the order, if there is one, starts when they dry. */
+        TOO_WET,
+        /** Fields wait, none fits into the days ahead. */
+        NOTHING_FITS,
+        /** No usable forecast, so no order. */
+        NO_FORECAST,
+        /** Fields wait, but nothing may be sown any more. */
+        SEASON_OVER,
+        /** No field waits. */
+        NOTHING_PENDING
+    }
+
+    /**
+     * Whose brief, when, and what kind of day.
+     *
+     * @param farm what the crew calls the whole
+     * @param day the farm's calendar day
+     * @param zone of the farm
+     * @param kind of day
+     * @param written when it was due and when it was written
+     */
+    public record Heading(String farm, LocalDate day, ZoneId zone, Kind kind, Written written) {}
+
+    /**
+     * When it was due and when it was written.
+     *
+     * @param dueAt when it was to go out
+     * @param at when it was written
+     * @param late true where that was so much later that the reader should know
+     */
+    public record Written(Instant dueAt, Instant at, boolean late) {}
+
+    /**
+     * The sky.
+     *
+     * @param rain one panel a property, in order of name
+     * @param windows open now
+     * @param alerts of public services
+     */
+    public record Sky(List<RainPanel> rain, List<StormWindow> windows, List<LocalAlert> alerts) {
+
+        public Sky {
+            rain = List.copyOf(rain);
+            windows = List.copyOf(windows);
+            alerts = List.copyOf(alerts);
+        }
+    }
+
+    /**
+     * What lies ahead.
+     *
+     * @param load what goes on the trucks
+     * @param standChecks due by the day of the brief, or overdue
+     * @param season how far it has come
+     */
+    public record Ahead(List<LoadLine> load, List<StandCheck> standChecks, SeasonView season) {
+
+        public Ahead {
+            load = List.copyOf(load);
+            standChecks = List.copyOf(standChecks);
+        }
+    }
+
+    /**
+     * How far the season has come.
+     *
+     * @param doneHa seeded or up [ha]
+     * @param leftHa waiting [ha]
+     * @param lateHa part of what is left that the order gives to a fall-back mix [ha]
+     * @param goal the date to finish by
+     */
+    public record SeasonView(
+            double doneHa, double leftHa, double lateHa, Optional<BriefInput.SeasonGoal> goal) {}
+
+    /**
+     * Where the numbers come from and what is wrong with them.
+     *
+     * @param forecasts age of the forecast by property, oldest first
+     * @param credits of the sources
+     * @param warnings what was missing
+     * @param questions that need an answer
+     * @param undelivered messages that did not go out
+     */
+    public record Footing(
+            List<ForecastAge> forecasts,
+            List<String> credits,
+            List<String> warnings,
+            List<String> questions,
+            List<Undelivered> undelivered) {
+
+        public Footing {
+            forecasts = List.copyOf(forecasts);
+            credits = List.copyOf(credits);
+            warnings = List.copyOf(warnings);
+            questions = List.copyOf(questions);
+            undelivered = List.copyOf(undelivered);
+        }
+
+        /** How much the oldest forecast may be trusted. */
+        public ForecastAge.Trust trust() {
+            return forecasts.stream()
+                    .map(ForecastAge::trust)
+                    .max(Comparator.naturalOrder())
+                    .orElse(ForecastAge.Trust.NONE);
+        }
+    }
+}

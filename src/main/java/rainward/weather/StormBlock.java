@@ -1,0 +1,43 @@
+package rainward.weather;
+
+/**
+ * How the rain of a wet period falls: one storm of 1 to 6 whole hours, all durations that fit
+ * equally likely, anywhere in its part of the period, with a triangular course that peaks after
+ * 0.375 of its duration (Yen and Chow 1980, from memory). That a storm lasts at most 6 h is our own
+ * assumption.
+ */
+final class StormBlock {
+
+    /** A storm's longest duration; summer rain seldom lasts longer at a point [h]. */
+    static final int LONGEST_H = 6;
+
+    private static final double PEAK_AT = 0.375;
+
+    /** Shares of a storm by its duration and hour. */
+    private static final double[][] SHARES = shares();
+
+    private StormBlock() {}
+
+    private static double[][] shares() {
+        double[][] shares = new double[LONGEST_H + 1][];
+        for (int hours = 1; hours <= LONGEST_H; hours++) {
+            shares[hours] = new double[hours];
+            for (int h = 0; h < hours; h++) {
+                shares[hours][h] = mass((h + 1.0) / hours) - mass(h / (double) hours);
+            }
+        }
+        return shares;
+    }
+
+    /** Share of a triangular storm that has fallen by a share of its duration. */
+    static double mass(double along) {
+        return along <= PEAK_AT
+                ? along * along / PEAK_AT
+                : 1 - (1 - along) * (1 - along) / (1 - PEAK_AT);
+    }
+
+    /** Shares of each hour of a storm; they add up to 1. */
+    static double[] of(int hours) {
+        return SHARES[hours];
+    }
+}
