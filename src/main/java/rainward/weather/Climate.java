@@ -24,7 +24,7 @@ public record Climate(String region, double elevationM, List<MonthlyClimate> mon
         Require.that(months.size() == 12, region + ": " + months.size() + " months, must be 12");
         for (Month month : Month.values()) {
             Require.that(
-                    months.get(month.ordinal()).month() == month,
+                    months.get(month.getValue() - 1).month() == month,
                     region + ": row " + month.getValue() + " is not " + month);
         }
     }

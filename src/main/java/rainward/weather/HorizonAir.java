@@ -2,10 +2,8 @@ package rainward.weather;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rainward.farm.GeoPoint;
 
 /**
@@ -54,12 +52,7 @@ final class HorizonAir {
     private static HourlyAir usual(HourGrid grid, GeoPoint place, Climate climate) {
         ZoneOffset zone = ZoneOffset.ofHours((int) Math.round(place.longitudeDeg() / 15));
         var site = new DayCourse.Site(place, climate);
-        return new DayCourse(zone, site, HorizonAir::nothing).over(grid.start(), grid.hours());
-    }
-
-    private static DailyWeather nothing(LocalDate day) {
-        return new DailyWeather(
-                day, Optional.empty(), OptionalDouble.empty(), DailyWeather.Sky.UNKNOWN);
+        return new DayCourse(zone, site, PastAir::unknown).over(grid.start(), grid.hours());
     }
 
     private static int standIn(int hour, int hours) {

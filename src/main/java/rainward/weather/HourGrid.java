@@ -21,7 +21,7 @@ record HourGrid(Instant start, int hours) {
     /** The hours that a window touches. */
     static HourGrid covering(Window window) {
         Instant start = window.from().truncatedTo(ChronoUnit.HOURS);
-        long seconds = Duration.between(start, window.to()).getSeconds();
+        long seconds = Duration.between(start, window.to()).toSeconds();
         return new HourGrid(start, (int) Math.min(Integer.MAX_VALUE, (seconds + 3599) / 3600));
     }
 
@@ -39,7 +39,7 @@ record HourGrid(Instant start, int hours) {
 
     /** First hour of the grid whose middle is at or after an instant; not held within the grid. */
     int firstMiddleFrom(Instant instant) {
-        long seconds = Duration.between(start, instant).getSeconds() - 1800;
+        long seconds = Duration.between(start, instant).toSeconds() - 1800;
         return (int) Math.max(-1_000_000, Math.min(1_000_000, -Math.floorDiv(-seconds, 3600L)));
     }
 }

@@ -3,6 +3,7 @@ package rainward.weather;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -65,7 +66,7 @@ public final class TraceMaker {
             List<RainMarginals> marginals,
             TraceSettings settings,
             HourGrid grid) {
-        WetAmounts amounts = new WetAmounts(settings.traces());
+        WetAmounts amounts = new WetAmounts();
         List<RainSheet> sheets = forecasts.stream()
                 .map(f -> new RainSheet(grid, settings.traces(), amounts))
                 .toList();
@@ -88,8 +89,8 @@ public final class TraceMaker {
     private record Placed(int point, WetPeriod period) {}
 
     /** Wet periods of all points by the middle of the period, in order of time. */
-    private static TreeMap<Instant, List<Placed>> byMiddle(List<RainMarginals> marginals) {
-        TreeMap<Instant, List<Placed>> byMiddle = new TreeMap<>();
+    private static SortedMap<Instant, List<Placed>> byMiddle(List<RainMarginals> marginals) {
+        SortedMap<Instant, List<Placed>> byMiddle = new TreeMap<>();
         for (int p = 0; p < marginals.size(); p++) {
             for (WetPeriod period : marginals.get(p).periods()) {
                 Instant middle =

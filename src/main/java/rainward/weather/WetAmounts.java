@@ -1,8 +1,9 @@
 package rainward.weather;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.commons.statistics.distribution.GammaDistribution;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Amounts of a wet period over equally likely traces, from wettest to least wet: 0.254 mm and a
@@ -24,11 +25,9 @@ final class WetAmounts {
 
     private final double[] below = new double[STEPS + 1];
     private final double[] share = new double[STEPS + 1];
-    private final double @Nullable [][] slices;
+    private final Map<Integer, double[]> slices = new HashMap<>();
 
-    /** Amounts for up to {@code traces} wet traces. */
-    WetAmounts(int traces) {
-        slices = new double[traces + 1][];
+    WetAmounts() {
         GammaDistribution amounts = GammaDistribution.of(SHAPE, 1 / SHAPE);
         GammaDistribution weighted = GammaDistribution.of(SHAPE + 1, 1 / SHAPE);
         for (int i = 1; i < STEPS; i++) {
@@ -47,17 +46,18 @@ final class WetAmounts {
      * @param wet number of wet traces, at least 1
      */
     double[] multiples(int wet) {
-        if (slices[wet] == null) {
-            double[] made = new double[wet];
-            double upper = 1;
-            for (int rank = 0; rank < wet; rank++) {
-                double lower = lorenz((wet - 1 - rank) / (double) wet);
-                made[rank] = (upper - lower) * wet;
-                upper = lower;
-            }
-            slices[wet] = made;
+        return slices.computeIfAbsent(wet, this::slice);
+    }
+
+    private double[] slice(int wet) {
+        double[] made = new double[wet];
+        double upper = 1;
+        for (int rank = 0; rank < wet; rank++) {
+            double lower = lorenz((wet - 1 - rank) / (double) wet);
+            made[rank] = (upper - lower) * wet;
+            upper = lower;
         }
-        return slices[wet];
+        return made;
     }
 
     /** Share of all rain that falls in the least wet {@code fraction} of cases. */
