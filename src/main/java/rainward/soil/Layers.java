@@ -1,0 +1,124 @@
+package rainward.soil;
+
+import java.util.Arrays;
+
+/**
+ * The layers of a column and what each of them holds and passes; thin near the seed, thick below.
+ * Wetness {@code s} is water over pore space; tension is one function of wetness for all layers, so
+ * that work, which changes the pore space of the top, moves no water where wetness is even.
+ */
+final class Layers {
+
+    /** Depth of each layer's lower face [cm]. */
+    private static final double[] BOTTOM_CM = {1, 2.5, 5, 7.5, 10, 20, 40, 100};
+
+    /** Work reaches down to here [cm]. */
+    private static final double WORKED_CM = 10;
+
+    /** Air dry: half of the wilting point, FAO-56 eq. 73. */
+    private static final double AIR_DRY_SHARE = 0.5;
+
+    final SaxtonRawls matrix;
+    final double[] thicknessMm;
+    final double[] poreMm;
+    final double[] saturatedMmPerH;
+
+    Layers(FieldSoil soil) {
+        this.matrix = SaxtonRawls.of(soil.texture());
+        SaxtonRawls worked =
+                SaxtonRawls.of(soil.texture(), soil.surface().tilth().densityFactor());
+        int count = BOTTOM_CM.length;
+        this.thicknessMm = new double[count];
+        this.poreMm = new double[count];
+        this.saturatedMmPerH = new double[count];
+        for (int l = 0; l < count; l++) {
+            SaxtonRawls here = BOTTOM_CM[l] <= WORKED_CM ? worked : matrix;
+            thicknessMm[l] = 10 * (BOTTOM_CM[l] - (l == 0 ? 0 : BOTTOM_CM[l - 1]));
+            poreMm[l] = thicknessMm[l] * here.saturationFraction();
+            saturatedMmPerH[l] = here.saturatedConductivityMmPerH();
+        }
+    }
+
+    int count() {
+        return thicknessMm.length;
+    }
+
+    double middleCm(int layer) {
+        return BOTTOM_CM[layer] - thicknessMm[layer] / 20;
+    }
+
+    double bottomCm(int layer) {
+        return BOTTOM_CM[layer];
+    }
+
+    /** Distance between the middles of a layer and the next one down [mm]. */
+    double gapMm(int layer) {
+        return (thicknessMm[layer] + thicknessMm[layer + 1]) / 2;
+    }
+
+    double wiltingWetness() {
+        return matrix.wiltingPointFraction() / matrix.saturationFraction();
+    }
+
+    double capacityWetness() {
+        return matrix.fieldCapacityFraction() / matrix.saturationFraction();
+    }
+
+    double airDryWetness() {
+        return AIR_DRY_SHARE * wiltingWetness();
+    }
+
+    /** Tension at full wetness on the curve of eq. [11] [mm of water]. */
+    double airEntryMm() {
+        return matrix.tensionKpa(matrix.saturationFraction()) * 1000 / 9.80665;
+    }
+
+    /**
+     * Share of the roots in each layer, {@code Y = 1 - beta^d} with beta 0.943 of temperate
+     * grassland (Jackson and others 1996), cut at the root depth.
+     */
+    double[] rootShares(double rootDepthCm) {
+        double[] shares = new double[count()];
+        double above = 0;
+        for (int l = 0; l < count(); l++) {
+            double below = 1 - Math.pow(0.943, Math.min(rootDepthCm, BOTTOM_CM[l]));
+            shares[l] = below - above;
+            above = below;
+        }
+        double total = Math.max(above, 1e-12);
+        return Arrays.stream(shares).map(s -> s / total).toArray();
+    }
+
+    /** Water of the seedbed behind somebody's word [m3/m3]. */
+    double waterFractionOf(SoilState.Word word) {
+        double dry = matrix.wiltingPointFraction();
+        double capacity = matrix.fieldCapacityFraction();
+        return switch (word) {
+            case DRY -> dry;
+            case MOIST -> dry + 0.75 * (capacity - dry);
+            case WET -> capacity + 0.25 * (matrix.saturationFraction() - capacity);
+        };
+    }
+
+    /** Evens out the values of the layers that end above a depth, by their thickness. */
+    void mix(double[] values, double depthCm) {
+        double sum = 0;
+        double thickness = 0;
+        int within = 0;
+        while (within < count() && BOTTOM_CM[within] <= depthCm) {
+            sum += values[within] * thicknessMm[within];
+            thickness += thicknessMm[within];
+            within++;
+        }
+        Arrays.fill(values, 0, within, within == 0 ? 0 : sum / thickness);
+    }
+
+    /** Layer that holds a depth; the lowest one for all that lies deeper. */
+    int layerAt(double depthCm) {
+        int l = 0;
+        while (l < count() - 1 && BOTTOM_CM[l] <= depthCm) {
+            l++;
+        }
+        return l;
+    }
+}

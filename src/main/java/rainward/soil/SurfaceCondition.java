@@ -1,0 +1,90 @@
+package rainward.soil;
+
+import rainward.farm.Require;
+
+/**
+ * What work and plants have made of the top of a field.
+ *
+ * @param tilth how the seedbed lies
+ * @param residueFraction share of the ground under dead residue, 0 to 1
+ * @param vegetation what still grows there
+ */
+public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation vegetation) {
+
+    /** Nothing on it, nothing done to it. */
+    public static final SurfaceCondition BARE =
+            new SurfaceCondition(Tilth.SETTLED, 0, Vegetation.NONE);
+
+    /** Freshly tilled, clean. */
+    public static final SurfaceCondition TILLED =
+            new SurfaceCondition(Tilth.LOOSE, 0, Vegetation.NONE);
+
+    /** Tilled, then rolled, clean. */
+    public static final SurfaceCondition FIRMED =
+            new SurfaceCondition(Tilth.FIRMED, 0, Vegetation.NONE);
+
+    /** Short grass, as weather stations stand in. */
+    public static final SurfaceCondition SHORT_GRASS =
+            new SurfaceCondition(Tilth.SETTLED, 0, Vegetation.SHORT_GRASS);
+
+    public SurfaceCondition {
+        Require.inRange("residueFraction", residueFraction, 0, 1);
+    }
+
+    /**
+     * How the top lies: its density over the normal density of the texture, and how rough it is.
+     * Densities lie within the range of the density factor of Saxton and Rawls 2006; roughness of a
+     * tilled seedbed is common practice, no source.
+     */
+    public enum Tilth {
+        /** Tilled and not yet rolled. */
+        LOOSE(0.9, 2.0),
+        /** Tilled and rolled. */
+        FIRMED(1.0, 0.8),
+        /** Not touched since rain has settled it. */
+        SETTLED(1.0, 0.6);
+
+        private final double densityFactor;
+        private final double roughnessCm;
+
+        Tilth(double densityFactor, double roughnessCm) {
+            this.densityFactor = densityFactor;
+            this.roughnessCm = roughnessCm;
+        }
+
+        double densityFactor() {
+            return densityFactor;
+        }
+
+        /**
+         * Water that the hollows hold before it runs off: Onstad 1984, {@code 0.112 RR + 0.031 RR^2
+         * - 0.012 RR S} in cm, with random roughness RR in cm and slope S in percent; from memory.
+         *
+         * @param slopeFraction rise over run
+         * @return storage, not below zero [mm]
+         */
+        double hollowsMm(double slopeFraction) {
+            double rr = roughnessCm;
+            return Math.max(0, 10 * (0.112 * rr + 0.031 * rr * rr - 1.2 * rr * slopeFraction));
+        }
+    }
+
+    /**
+     * Plants that drink from the profile: grass, a failed crop, weeds.
+     *
+     * @param coverFraction share of the ground that green leaves shade, 0 to 1
+     * @param rootDepthCm down to which roots reach [cm]
+     */
+    public record Vegetation(double coverFraction, double rootDepthCm) {
+
+        public static final Vegetation NONE = new Vegetation(0, 0);
+
+        /** Clipped grass at full cover, rooting to the depth of the column. */
+        public static final Vegetation SHORT_GRASS = new Vegetation(0.85, 100);
+
+        public Vegetation {
+            Require.inRange("coverFraction", coverFraction, 0, 1);
+            Require.inRange("rootDepthCm", rootDepthCm, 0, 200);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package rainward.soil;
+
+/**
+ * What sun, sky and air do to the surface in one hour, the same on all traces.
+ *
+ * @param airTempC mean of the hour [C]
+ * @param sunWPerM2 global radiation on the flat [W/m2]
+ * @param longwaveLossWPerM2 net longwave that a surface at air temperature loses [W/m2]
+ * @param windMps at 2 m [m/s]
+ */
+record SurfaceHeat(double airTempC, double sunWPerM2, double longwaveLossWPerM2, double windMps) {
+
+    private static final double STEFAN_BOLTZMANN = 5.67e-8;
+    private static final double KELVIN = 273.16;
+    private static final double AIR_HEAT_J_PER_M3_K = 1200;
+    private static final double KARMAN = 0.41;
+    private static final double LEAST_WIND_MPS = 0.5;
+
+    /** Still air and no radiation at a temperature, for checks against conduction alone. */
+    static SurfaceHeat stillAt(double tempC) {
+        return new SurfaceHeat(tempC, 0, 0, 2);
+    }
+
+    /**
+     * From air and sky: longwave by FAO-56 eq. 39 by the hour, its cloud term from the share of
+     * clear-sky radiation that comes through, {@code 1 - 0.75 N^3.4} (Kasten and Czeplak 1980).
+     */
+    static SurfaceHeat of(
+            double airTempC, double dewPointC, double windMps, double skyCover, double sunMjPerM2) {
+        double through = throughCloud(skyCover);
+        double vapourKpa = 0.6108 * Math.exp(17.27 * dewPointC / (dewPointC + 237.3));
+        double clouds = Math.max(0.05, 1.35 * Math.max(0.3, through) - 0.35);
+        double black = STEFAN_BOLTZMANN * Math.pow(airTempC + KELVIN, 4);
+        double loss = black * (0.34 - 0.14 * Math.sqrt(vapourKpa)) * clouds;
+        return new SurfaceHeat(airTempC, sunMjPerM2 * 1e6 / 3600, loss, windMps);
+    }
+
+    /** Share of clear-sky radiation under a cover, Kasten and Czeplak 1980. */
+    static double throughCloud(double skyCover) {
+        return 1 - 0.75 * Math.pow(skyCover, 3.4);
+    }
+
+    /**
+     * Heat that a surface gives off per degree above air: to the air by the resistance between the
+     * surface and 2 m (FAO-56 eq. 4), corrected for the layering that the surface's own warmth
+     * makes (Choudhury, Reginato and Idso 1986: {@code ra / (1 + delta)^p}, {@code delta = 5 g z
+     * (Ts - Ta) / (Ta u^2)}, p 0.75 where the surface is warmer, 2 where it is colder), and to the
+     * sky.
+     *
+     * @param roughnessM for momentum; a tenth of it for heat [m]
+     * @param warmerC surface over air temperature [C]
+     * @return [W/m2/K]
+     */
+    double lossWPerM2K(double roughnessM, double warmerC) {
+        double wind = Math.max(LEAST_WIND_MPS, windMps);
+        double neutral =
+                Math.log(2 / roughnessM) * Math.log(20 / roughnessM) / (KARMAN * KARMAN * wind);
+        double kelvin = airTempC + KELVIN;
+        double delta = 5 * 9.81 * 2 * warmerC / (kelvin * wind * wind);
+        double lift = delta > 0 ? Math.pow(1 + delta, 0.75) : Math.pow(Math.max(1 + delta, 0.3), 2);
+        double sky = 4 * STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
+        return AIR_HEAT_J_PER_M3_K / neutral * lift + sky;
+    }
+}
