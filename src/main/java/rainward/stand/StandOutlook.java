@@ -37,13 +37,23 @@ public record StandOutlook(
     }
 
     /**
-     * Days from seeding to half of the final stand, over the traces where one comes up.
+     * Days from seeding to the mean emergence of the stand, over the traces where one comes up.
      *
      * @param p10Days one trace in ten is faster [d]
      * @param p50Days the middle trace [d]
      * @param p90Days one trace in ten is slower [d]
      */
-    public record EmergenceRange(double p10Days, double p50Days, double p90Days) {}
+    public record EmergenceRange(double p10Days, double p50Days, double p90Days) {
+
+        /** Where nothing comes up on any trace, or seed must not go in. */
+        public static final EmergenceRange NEVER = new EmergenceRange(
+                Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+        /** True where there is something to date. */
+        public boolean known() {
+            return p50Days < Double.POSITIVE_INFINITY;
+        }
+    }
 
     /**
      * Expected share of live seed lost, by cause; what stays dry in the ground is counted apart.

@@ -1,0 +1,98 @@
+package rainward.stand;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import rainward.farm.Season;
+
+/** What each hour is worth, when the stand is judged, and what may still come after the traces. */
+final class StandCalendar {
+    /** What is under way at the end of the traces takes so much longer on average [d]. */
+    private static final double UNDER_WAY_DAYS = 2;
+
+    /** From a soaking rain to seedlings in warm soil [d]; common practice, no source. */
+    private static final double RAIN_TO_SEEDLINGS_DAYS = 4;
+
+    private final StandCase question;
+    private final StandRules.Beyond beyond;
+    private final Instant judgedAt;
+    private final double spareDays;
+
+    StandCalendar(StandCase question, StandRules.Beyond beyond) {
+        this.question = question;
+        this.beyond = beyond;
+        judgedAt = judgedAt();
+        Instant end = question.traces().timeOf(question.traces().hours());
+        spareDays = Duration.between(end, judgedAt).toHours() / 24.0;
+    }
+
+    private Instant judgedAt() {
+        Instant start = question.hours().start();
+        Instant check = start.plus(Duration.ofMinutes(Math.round(beyond.checkDays() * 1440)));
+        Instant seasonEnd = season().lastEmergence()
+                .atYear(dateOf(start).getYear())
+                .plusDays(1)
+                .atStartOfDay(question.hours().zone())
+                .toInstant();
+        return check.isBefore(seasonEnd) ? check : seasonEnd;
+    }
+
+    /** Worth of a seedling by hour of emergence; -1 where it comes too late to count. */
+    double[] worthByHour() {
+        double[] worth = new double[question.traces().hours()];
+        for (int h = 0; h < worth.length; h++) {
+            worth[h] = worthAt(question.traces().timeOf(h));
+        }
+        return worth;
+    }
+
+    /** True where seed may go in, by seeding hour. */
+    boolean[] sowable() {
+        boolean[] sowable = new boolean[question.hours().count()];
+        int first = question.firstHour();
+        for (int s = 0; s < sowable.length; s++) {
+            sowable[s] = season().allowsSowing(dateOf(question.traces().timeOf(first + s)));
+        }
+        return sowable;
+    }
+
+    /** What is under way in moist soil when the traces end. */
+    Later underWay() {
+        double chance = spareDays > UNDER_WAY_DAYS ? beyond.underWayFraction() : 0;
+        return later(chance, UNDER_WAY_DAYS);
+    }
+
+    /** What waits in dry soil when the traces end: {@code c (1 - exp(-spare / mean interval))}. */
+    Later waiting() {
+        double rainDays = Math.max(0, spareDays - RAIN_TO_SEEDLINGS_DAYS);
+        double rain = 1 - Math.exp(-rainDays / beyond.soakingRainEveryDays());
+        return later(beyond.comesUpFraction() * rain, rainDays / 2 + RAIN_TO_SEEDLINGS_DAYS);
+    }
+
+    private Later later(double chance, double days) {
+        int hour = question.traces().hours() + (int) Math.round(days * 24);
+        double worth = Math.max(0, worthAt(question.traces().timeOf(hour)));
+        return new Later(worth > 0 ? chance : 0, worth, hour);
+    }
+
+    private double worthAt(Instant instant) {
+        return instant.isBefore(judgedAt) ? season().worthOn(dateOf(instant)) : -1;
+    }
+
+    private Season season() {
+        return question.mix().season();
+    }
+
+    private LocalDate dateOf(Instant instant) {
+        return instant.atZone(question.hours().zone()).toLocalDate();
+    }
+
+    /**
+     * Seed that is alive when the traces end.
+     *
+     * @param chance that it still makes the stand, 0 to 1
+     * @param worth of the stand then, 0 to the mix's full worth
+     * @param hour of emergence, counted from the start of the traces
+     */
+    record Later(double chance, double worth, int hour) {}
+}

@@ -1,0 +1,45 @@
+package rainward.stand;
+
+import java.util.List;
+
+/**
+ * Chance of a stand by seeding hour, over all traces. Seed of each kind germinates by hydrothermal
+ * time, class by class of the seed lot; what has germinated runs its root against the drying front
+ * and its shoot to the surface; hard rain and heat take their part; what is alive at the end of the
+ * traces is carried on by {@link StandRules.Beyond}.
+ */
+public final class StandModel {
+    private final StandRules rules;
+
+    public StandModel(StandRules rules) {
+        this.rules = rules;
+    }
+
+    /** The model with the program's own rules. */
+    public static StandModel usual() {
+        return new StandModel(StandRules.DEFAULT);
+    }
+
+    /** Answers for every seeding hour of the question. */
+    public StandOutlook outlook(StandCase question) {
+        StandCalendar calendar = new StandCalendar(question, rules.beyond());
+        double[] worthByHour = calendar.worthByHour();
+        double depthCm = question.soil().seedZone().depthCm();
+        SurfaceDamage damage = new SurfaceDamage(question.conditions(), depthCm, rules.damage());
+        TraceColumns columns = new TraceColumns(question, damage);
+        StandTally tally = new StandTally(question, calendar);
+        List<ComponentRun> seeds = question.mix().components().stream()
+                .map(component -> new ComponentRun(question, component, rules))
+                .toList();
+        for (int first = 0; first < question.soil().traces(); first += TraceColumns.WIDTH) {
+            int count = columns.load(first);
+            for (int i = 0; i < count; i++) {
+                for (ComponentRun seed : seeds) {
+                    seed.run(columns.column(i), worthByHour, tally);
+                }
+                tally.judge();
+            }
+        }
+        return tally.outlook(calendar.sowable());
+    }
+}

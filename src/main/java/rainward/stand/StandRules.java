@@ -1,0 +1,99 @@
+package rainward.stand;
+
+import rainward.farm.Require;
+
+/**
+ * Constants that no table gives: what is assumed, with its standing.
+ *
+ * @param seedClasses classes of equal share that stand for the spread of a seed lot
+ * @param fieldFraction share of sound seed that makes plants where water and heat are right: the
+ *     rest goes to insects, rot and clods; 60 to 80 % are reckoned with, common practice, no source
+ * @param seedling growth and death of seedlings
+ * @param damage by hard rain
+ * @param beyond what is assumed after the traces end
+ */
+public record StandRules(
+        int seedClasses, double fieldFraction, Seedling seedling, Damage damage, Beyond beyond) {
+
+    /** What the program uses. */
+    public static final StandRules DEFAULT = new StandRules(
+            8,
+            0.7,
+            new Seedling(1.5, 6, 12, 0.02),
+            new Damage(0.3, 0.03, 10),
+            new Beyond(21, 9, 0.7, 0.8));
+
+    public StandRules {
+        Require.inRange("seedClasses", seedClasses, 1, 200);
+        Require.inRange("fieldFraction", fieldFraction, 0.05, 1);
+    }
+
+    /**
+     * Seedlings. All four are chosen here, no source.
+     *
+     * @param shootStartCm growth before the shoot rises, as a length added to the depth [cm]
+     * @param safeRootCm a root this deep under the surface has outrun the drying front [cm]
+     * @param deadlyDryHours a seedling dies whose root tip is in soil below wilting point for that
+     *     long; shorter spells only hold it up [h]
+     * @param heatKillPerDegreeHour share of young seedlings killed by an hour one degree above the
+     *     lethal surface temperature [1/(C h)]
+     */
+    public record Seedling(
+            double shootStartCm,
+            double safeRootCm,
+            int deadlyDryHours,
+            double heatKillPerDegreeHour) {
+
+        public Seedling {
+            Require.notNegative("shootStartCm", shootStartCm);
+            Require.positive("safeRootCm", safeRootCm);
+            Require.inRange("deadlyDryHours", deadlyDryHours, 1, 240);
+            Require.inRange("heatKillPerDegreeHour", heatKillPerDegreeHour, 0, 1);
+        }
+    }
+
+    /**
+     * Hard rain. Chosen here, no source.
+     *
+     * @param rillShare share of the ground that soil loss comes from; the smaller, the deeper it
+     *     cuts there
+     * @param sealPerMjPerHa share of small seed sealed in under a silt loam by a megajoule of rain
+     *     on a hectare [ha/MJ]
+     * @param sealFromMmPerH rain below this 30-minute intensity seals nothing [mm/h]
+     */
+    public record Damage(double rillShare, double sealPerMjPerHa, double sealFromMmPerH) {
+
+        public Damage {
+            Require.inRange("rillShare", rillShare, 0.01, 1);
+            Require.inRange("sealPerMjPerHa", sealPerMjPerHa, 0, 1);
+            Require.notNegative("sealFromMmPerH", sealFromMmPerH);
+        }
+    }
+
+    /**
+     * After the last hour of the traces nothing is forecast. Seed that is alive then is neither
+     * lost nor up: what is under way in moist soil comes up with a fixed chance, and what waits in
+     * dry soil comes up where a soaking rain falls in time (a Poisson process) and no false start
+     * ruins it. The stand is judged on one day, the same for all seeding hours, so that a late hour
+     * gains nothing from a later judge.
+     *
+     * @param checkDays from the first seeding hour to the judging of the stand [d]
+     * @param soakingRainEveryDays mean time between rains of 10 mm in a Midwest summer, from memory
+     *     [d]
+     * @param comesUpFraction chance that such a rain then makes the stand; chosen here
+     * @param underWayFraction chance that what is under way makes the stand; chosen here
+     */
+    public record Beyond(
+            double checkDays,
+            double soakingRainEveryDays,
+            double comesUpFraction,
+            double underWayFraction) {
+
+        public Beyond {
+            Require.positive("checkDays", checkDays);
+            Require.positive("soakingRainEveryDays", soakingRainEveryDays);
+            Require.inRange("comesUpFraction", comesUpFraction, 0, 1);
+            Require.inRange("underWayFraction", underWayFraction, 0, 1);
+        }
+    }
+}

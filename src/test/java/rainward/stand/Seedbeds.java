@@ -1,0 +1,185 @@
+package rainward.stand;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Arrays;
+import rainward.farm.Mix;
+import rainward.farm.MixComponent;
+import rainward.farm.Season;
+import rainward.farm.SeedingMethod;
+import rainward.farm.SoilTexture;
+import rainward.farm.Species;
+import rainward.intake.Shipped;
+import rainward.soil.SoilRun;
+import rainward.weather.EvaporationDemand;
+import rainward.weather.HourlyAir;
+import rainward.weather.Traces;
+
+/** Ground and weather made up hour by hour, for a stand to be reckoned in. */
+final class Seedbeds {
+    static final ZoneId DETROIT = ZoneId.of("America/Detroit");
+    static final Instant JULY_15 = Instant.parse("2026-07-15T04:00:00Z");
+    static final SoilTexture SILT_LOAM = new SoilTexture(0.2, 0.15, 2.5);
+    static final SeedingConditions FIRM_AND_FLAT = rolled(0.0);
+
+    /** Wet enough that water does not hold seed up; field capacity is at -0.033 MPa. */
+    static final double FIELD_CAPACITY_MPA = -0.033;
+
+    static final double WILTING_POINT_MPA = -1.5;
+
+    private final int hours;
+    private final int traces;
+    private final double[][] potentialMpa;
+    private final double[][] tempC;
+    private final double[][] surfaceTempC;
+    private final double[][] dryFrontCm;
+    private final double[][] rainMm;
+    private final double[][] peak30MmPerH;
+    private double depthCm = 1.3;
+    private Instant start = JULY_15;
+
+    Seedbeds(int hours, int traces) {
+        this.hours = hours;
+        this.traces = traces;
+        potentialMpa = filled(FIELD_CAPACITY_MPA);
+        tempC = filled(25);
+        surfaceTempC = filled(30);
+        dryFrontCm = filled(0);
+        rainMm = filled(0);
+        peak30MmPerH = filled(0);
+    }
+
+    /** One trace, moist at one temperature throughout. */
+    static Seedbeds steady(int hours, double potentialMpa, double tempC) {
+        return new Seedbeds(hours, 1).potential(0, hours, potentialMpa).temp(tempC);
+    }
+
+    static SeedingConditions rolled(double slopeFraction) {
+        return new SeedingConditions(SeedingMethod.ROLLED, SILT_LOAM, slopeFraction, true, 0);
+    }
+
+    private double[][] filled(double value) {
+        double[][] rows = new double[hours][traces];
+        for (double[] row : rows) {
+            Arrays.fill(row, value);
+        }
+        return rows;
+    }
+
+    Seedbeds potential(int from, int to, double value) {
+        fill(potentialMpa, from, to, value);
+        return this;
+    }
+
+    Seedbeds temp(double value) {
+        fill(tempC, 0, hours, value);
+        return this;
+    }
+
+    Seedbeds surfaceTemp(int from, int to, double value) {
+        fill(surfaceTempC, from, to, value);
+        return this;
+    }
+
+    Seedbeds dryFront(int from, int to, double value) {
+        fill(dryFrontCm, from, to, value);
+        return this;
+    }
+
+    Seedbeds rain(int hour, double mm, double peak30) {
+        fill(rainMm, hour, hour + 1, mm);
+        fill(peak30MmPerH, hour, hour + 1, peak30);
+        return this;
+    }
+
+    Seedbeds depth(double value) {
+        depthCm = value;
+        return this;
+    }
+
+    Seedbeds starting(Instant instant) {
+        start = instant;
+        return this;
+    }
+
+    /** Dry from one hour to another: wilting point at the seed and the front going down. */
+    Seedbeds drought(int from, int to, double frontCm) {
+        return potential(from, to, -3).dryFront(from, to, frontCm);
+    }
+
+    private static void fill(double[][] rows, int from, int to, double value) {
+        for (int h = from; h < Math.min(to, rows.length); h++) {
+            Arrays.fill(rows[h], value);
+        }
+    }
+
+    double[][] potentials() {
+        return potentialMpa;
+    }
+
+    double[][] fronts() {
+        return dryFrontCm;
+    }
+
+    double[][] rains() {
+        return rainMm;
+    }
+
+    double[][] peaks() {
+        return peak30MmPerH;
+    }
+
+    double[][] surfaceTemps() {
+        return surfaceTempC;
+    }
+
+    double[][] temps() {
+        return tempC;
+    }
+
+    StandCase sown(Mix mix, SeedingConditions conditions, int seedingHours) {
+        return new StandCase(
+                mix,
+                conditions,
+                new SoilRun(
+                        start,
+                        new SoilRun.SeedZone(
+                                depthCm, potentialMpa, filled(0.2), tempC, surfaceTempC),
+                        new SoilRun.SoilSurface(dryFrontCm, filled(0), new boolean[hours][traces])),
+                traces(),
+                new SeedingHours(start, seedingHours, DETROIT));
+    }
+
+    /** What comes of it with the usual rules. */
+    StandOutlook outlook(Mix mix, int seedingHours) {
+        return StandModel.usual().outlook(sown(mix, FIRM_AND_FLAT, seedingHours));
+    }
+
+    private Traces traces() {
+        double[] none = new double[hours];
+        return new Traces(
+                new HourlyAir(start, none, none, none, none),
+                new EvaporationDemand(none, none),
+                rainMm,
+                peak30MmPerH);
+    }
+
+    /** A mix of one species that is always in season. */
+    static Mix alone(String species) {
+        Species seed = Shipped.species(species);
+        return new Mix(
+                species + " alone",
+                java.util.List.of(new MixComponent(seed, 5, 8)),
+                1.3,
+                0.35,
+                ALWAYS);
+    }
+
+    static final Season ALWAYS = new Season(
+            java.time.MonthDay.of(1, 1),
+            java.time.MonthDay.of(12, 31),
+            java.time.MonthDay.of(12, 30),
+            java.time.MonthDay.of(12, 31),
+            1,
+            1);
+}
