@@ -1,0 +1,62 @@
+package rainward.queue;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rainward.queue.search.Decoder;
+import rainward.queue.search.Genome;
+
+/** Orders that a search may start from: the last order, the most worth first, as listed. */
+final class Starts {
+
+    private final PlanProblem problem;
+    private final int genes;
+
+    private Starts(PlanProblem problem, int genes) {
+        this.problem = problem;
+        this.genes = genes;
+    }
+
+    static List<Genome> of(PlanProblem problem, Decoder decoder) {
+        Starts starts = new Starts(problem, decoder.genes());
+        List<Genome> all = new ArrayList<>();
+        problem.lastOrder().ifPresent(o -> all.add(starts.by(starts.asOrdered(o))));
+        all.add(starts.by(Comparator.comparingDouble(j -> -worthNow(j))));
+        all.add(starts.by(Comparator.comparing(Job::name)));
+        return all;
+    }
+
+    private Genome by(Comparator<Job> order) {
+        int[] items = java.util.stream.IntStream.range(0, problem.jobs().size())
+                .boxed()
+                .sorted(Comparator.comparing(
+                                (Integer i) -> !job(i).field().status().pinnedFirst())
+                        .thenComparing((a, b) -> order.compare(job(a), job(b)))
+                        .thenComparing(i -> i))
+                .mapToInt(i -> i)
+                .toArray();
+        return new Genome(items, new int[genes]);
+    }
+
+    private Job job(int index) {
+        return problem.jobs().get(index);
+    }
+
+    private Comparator<Job> asOrdered(Plan order) {
+        Map<String, Integer> ranks = new HashMap<>();
+        order.items().forEach(i -> ranks.putIfAbsent(i.place().field(), i.rank()));
+        return Comparator.comparing(j -> ranks.getOrDefault(j.name(), Integer.MAX_VALUE));
+    }
+
+    /** Worth x weight a hectare-hour of work at the first hours it may be sown. */
+    private static double worthNow(Job job) {
+        double best = job.options().stream()
+                .flatMapToDouble(o -> java.util.Arrays.stream(o.worth()))
+                .max()
+                .orElse(0);
+        double open = OpenStages.of(job).toDo().size();
+        return job.field().field().wish().priority() * best / open;
+    }
+}

@@ -1,0 +1,122 @@
+package rainward.queue.check;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import rainward.farm.GeoPoint;
+import rainward.farm.Machine;
+import rainward.farm.StageRecord;
+import rainward.farm.Window;
+import rainward.queue.Job;
+import rainward.queue.Plan;
+import rainward.queue.PlanItem;
+import rainward.queue.PlanProblem;
+import rainward.queue.Roads;
+
+/** Machines and people need time to get from place to place, within a shift. */
+final class RoadRules {
+
+    private final PlanProblem problem;
+    private final HoursRules hours;
+    private final NamedJobs jobs;
+
+    RoadRules(PlanProblem problem, HoursRules hours) {
+        this.problem = problem;
+        this.hours = hours;
+        jobs = new NamedJobs(problem.jobs());
+    }
+
+    /** Where something was last, and since when it is free. */
+    private record Free(GeoPoint place, Instant since) {}
+
+    List<String> faults(Plan plan) {
+        List<String> faults = new ArrayList<>();
+        Map<String, Free> machines = new HashMap<>();
+        Map<String, Free> people = new HashMap<>();
+        problem.crew()
+                .machines()
+                .forEach(m -> machines.put(m.name(), new Free(stands(m), problem.asOf())));
+        List<PlanItem> items = new ArrayList<>(plan.items());
+        items.sort(Comparator.comparing(i -> i.work().from()));
+        for (PlanItem item : items) {
+            String machine = item.hands().machine();
+            String person = item.hands().person();
+            Free machineFree = Objects.requireNonNull(machines.get(machine), machine);
+            Free personFree =
+                    people.getOrDefault(person, new Free(machineFree.place(), problem.asOf()));
+            faults.addAll(faults(item, machineFree, personFree));
+            Free now = new Free(place(item), item.work().to());
+            machines.put(machine, now);
+            people.put(person, now);
+        }
+        return faults;
+    }
+
+    private GeoPoint place(PlanItem item) {
+        return jobs.of(item.place().field()).arrival();
+    }
+
+    private GeoPoint stands(Machine machine) {
+        return problem.jobs().stream()
+                .filter(j -> goesOn(j, machine))
+                .map(Job::arrival)
+                .findFirst()
+                .orElse(machine.travel().start());
+    }
+
+    private static boolean goesOn(Job job, Machine machine) {
+        return job.field().status().stages().stream()
+                .filter(r -> r.startedAt().isPresent() && !r.done())
+                .flatMap((StageRecord r) -> r.machine().stream())
+                .anyMatch(machine.name()::equals);
+    }
+
+    private List<String> faults(PlanItem item, Free machineFree, Free personFree) {
+        List<String> faults = new ArrayList<>();
+        Machine machine = problem.crew().machines().stream()
+                .filter(m -> m.name().equals(item.hands().machine()))
+                .findFirst()
+                .orElseThrow();
+        double factor = problem.crew().roadFactor();
+        int drive = Roads.minutes(machine, machineFree.place(), place(item), factor);
+        Instant bothFree = later(machineFree.since(), personFree.since());
+        if (!fits(bothFree, item.work().from(), Duration.ofMinutes(drive))) {
+            faults.add(machine.name() + " cannot be at " + item.place() + " in time");
+        }
+        if (Math.abs(item.drivingHours() * 60 - drive) > 1e-6) {
+            faults.add(item.place() + " says " + item.drivingHours() + " h on the road");
+        }
+        double hopH = personFree.place().distanceKm(machineFree.place()) * factor / Roads.CAR_KMH;
+        Duration hop = Duration.ofSeconds((long) (hopH * 3600));
+        Instant atMachine = later(machineFree.since(), personFree.since().plus(hop));
+        boolean overNight = !sameDay(personFree.since(), item.work().from());
+        if (!overNight
+                && atMachine.plus(Duration.ofMinutes(drive)).isAfter(item.work().from())) {
+            faults.add(item.hands().person() + " cannot be at " + item.place() + " in time");
+        }
+        return faults;
+    }
+
+    private boolean sameDay(Instant a, Instant b) {
+        return a.atZone(problem.crew().zone())
+                .toLocalDate()
+                .equals(b.atZone(problem.crew().zone()).toLocalDate());
+    }
+
+    private boolean fits(Instant from, Instant to, Duration drive) {
+        if (drive.isZero()) {
+            return !to.isBefore(from);
+        }
+        return !to.isBefore(from)
+                && hours.longestInShift(new Window(from, to)).compareTo(drive) >= 0;
+    }
+
+    private static Instant later(Instant a, Instant b) {
+        return a.isAfter(b) ? a : b;
+    }
+}

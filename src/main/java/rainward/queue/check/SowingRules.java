@@ -1,0 +1,86 @@
+package rainward.queue.check;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainward.farm.Operation;
+import rainward.farm.Window;
+import rainward.queue.Job;
+import rainward.queue.Plan;
+import rainward.queue.PlanItem;
+import rainward.queue.PlanProblem;
+
+/** Seed goes in only in season, is in the shed, and the plan claims no more than it earns. */
+final class SowingRules {
+
+    private static final double TOLERANCE = 1e-6;
+
+    private final PlanProblem problem;
+    private final NamedJobs jobs;
+
+    SowingRules(PlanProblem problem) {
+        this.problem = problem;
+        jobs = new NamedJobs(problem.jobs());
+    }
+
+    List<String> faults(Plan plan) {
+        List<String> faults = new ArrayList<>();
+        Map<String, Double> takenHa = new HashMap<>();
+        double earnedHa = 0;
+        for (PlanItem item : plan.items()) {
+            boolean seeds = item.place().operation() == Operation.SEED;
+            if (seeds != item.sowing().isPresent()) {
+                faults.add(item.place() + ": what is sown is said where nothing is, or not at all");
+            } else if (seeds) {
+                Job job = jobs.of(item.place().field());
+                faults.addAll(faults(job, item));
+                double shareHa = job.field().field().areaHa() * item.shareFraction();
+                takenHa.merge(item.sowing().get().mix(), shareHa, Double::sum);
+                earnedHa += job.weightHa()
+                        * item.shareFraction()
+                        * item.sowing().get().worth();
+            }
+        }
+        problem.stockHa().forEach((mix, ha) -> {
+            if (takenHa.getOrDefault(mix, 0.0) > ha + TOLERANCE) {
+                faults.add("more " + mix + " is sown than the shed holds");
+            }
+        });
+        if (Math.abs(earnedHa - plan.value().earnedHa()) > TOLERANCE) {
+            faults.add("earns " + earnedHa + " ha, not " + plan.value().earnedHa());
+        }
+        return faults;
+    }
+
+    private List<String> faults(Job job, PlanItem item) {
+        PlanItem.Sowing sowing = item.sowing().orElseThrow();
+        Optional<Job.MixOption> mix =
+                job.options().stream().filter(o -> o.mix().equals(sowing.mix())).findFirst();
+        if (mix.isEmpty()) {
+            return List.of(job.name() + " is not to be sown with " + sowing.mix());
+        }
+        double hours = 0;
+        double worth = 0;
+        double chance = 0;
+        for (int h = 0; h < problem.hours(); h++) {
+            Instant from = problem.horizon().from().plus(Duration.ofHours(h));
+            double shared =
+                    item.work().sharedHours(new Window(from, from.plus(Duration.ofHours(1))));
+            if (shared > 0 && mix.get().worth()[h] <= 0) {
+                return List.of(job.name() + " is sown out of season: " + item.work());
+            }
+            hours += shared;
+            worth += shared > 0 ? shared * mix.get().worth()[h] : 0;
+            chance += shared > 0 ? shared * mix.get().chance()[h] : 0;
+        }
+        boolean honest = Math.abs(worth / hours - sowing.worth()) < TOLERANCE
+                && Math.abs(chance / hours - sowing.chance()) < TOLERANCE;
+        return honest
+                ? List.of()
+                : List.of(job.name() + " claims what it does not earn: " + sowing);
+    }
+}

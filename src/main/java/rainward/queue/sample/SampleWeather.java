@@ -1,0 +1,69 @@
+package rainward.queue.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Invented weather of eight days: when rain comes, how likely and how much.
+ *
+ * @param storms in order of time
+ * @param dryChance chance of a stand without any rain, 0 to 1
+ * @param windy days with wind in the afternoon, one entry for each of eight days
+ */
+record SampleWeather(List<Storm> storms, double dryChance, boolean[] windy) {
+
+    SampleWeather {
+        storms = List.copyOf(storms);
+    }
+
+    /**
+     * Rain.
+     *
+     * @param hour in which it begins
+     * @param hours it lasts
+     * @param probability that it comes
+     * @param mm how much
+     */
+    record Storm(double hour, double hours, double probability, double mm) {}
+
+    static SampleWeather of(GeneratedDays.Kind kind, SplittableRandom random) {
+        boolean[] windy = new boolean[GeneratedDays.HORIZON_HOURS / 24];
+        for (int d = 0; d < windy.length; d++) {
+            windy[d] = random.nextDouble() < 0.3;
+        }
+        return new SampleWeather(storms(kind, random), random.nextDouble(0.1, 0.25), windy);
+    }
+
+    private static List<Storm> storms(GeneratedDays.Kind kind, SplittableRandom random) {
+        List<Storm> storms = new ArrayList<>();
+        switch (kind) {
+            case DRY -> {}
+            case DRIZZLE -> {
+                for (int d = 1; d < 8; d++) {
+                    storms.add(new Storm(24 * d + random.nextDouble(20), 3, 0.5, 3));
+                }
+            }
+            case WET_SPELL -> {
+                for (int d = 2; d < 5; d++) {
+                    storms.add(new Storm(24 * d + random.nextDouble(12), 6, 0.8, 14));
+                }
+            }
+            case ONE_STORM, CAPACITY_TO_SPARE ->
+                storms.add(storm(random.nextDouble(58, 110), random));
+            case TWO_STORMS, SCATTERED_FARMS, ONE_CREW_SHORT -> {
+                storms.add(storm(random.nextDouble(40, 75), random));
+                storms.add(storm(random.nextDouble(125, 170), random));
+            }
+        }
+        return storms;
+    }
+
+    private static Storm storm(double hour, SplittableRandom random) {
+        return new Storm(
+                hour,
+                random.nextDouble(3, 9),
+                random.nextDouble(0.55, 0.9),
+                random.nextDouble(10, 30));
+    }
+}

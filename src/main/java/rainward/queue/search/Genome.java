@@ -1,0 +1,14 @@
+package rainward.queue.search;
+
+/**
+ * What the search varies: an order of items and a choice for each gene.
+ *
+ * @param order every item once
+ * @param choices one for each gene
+ */
+public record Genome(int[] order, int[] choices) {
+
+    public Genome copy() {
+        return new Genome(order.clone(), choices.clone());
+    }
+}

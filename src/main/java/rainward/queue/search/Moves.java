@@ -1,0 +1,148 @@
+package rainward.queue.search;
+
+import java.util.SplittableRandom;
+
+/**
+ * Small changes of a genome that can be taken back: an item put elsewhere, two items swapped, a run
+ * of items put elsewhere, another choice for a gene. Pinned items stay ahead of the others.
+ */
+final class Moves {
+
+    private static final double CHOICE_SHARE = 0.08;
+    private static final double SWAP_SHARE = 0.25;
+    private static final double RUN_SHARE = 0.15;
+    private static final double NEAR_SHARE = 0.5;
+    private static final int LONGEST_RUN = 4;
+    private static final int NEAR = 5;
+
+    private final Decoding decoding;
+    private final SplittableRandom random;
+    private final Genome current;
+    private final Genome next;
+    private final int[] free;
+    private int from;
+    private int to;
+    private int gene;
+
+    Moves(Decoding decoding, Genome start, SplittableRandom random) {
+        this.decoding = decoding;
+        this.random = random;
+        current = start.copy();
+        next = start.copy();
+        free = freeGenes(decoding);
+    }
+
+    private static int[] freeGenes(Decoding decoding) {
+        return java.util.stream.IntStream.range(0, decoding.genes())
+                .filter(g -> decoding.choices(g) > 1)
+                .toArray();
+    }
+
+    Genome current() {
+        return current;
+    }
+
+    /** The genome after the last change. */
+    Genome next() {
+        return next;
+    }
+
+    /** Makes a change and says from which position on it matters. */
+    int change() {
+        gene = -1;
+        from = 0;
+        to = -1;
+        int movable = Math.max(decoding.pinned(), decoding.items() - decoding.pinned());
+        if (movable < 2 || (free.length > 0 && random.nextDouble() < CHOICE_SHARE)) {
+            return rechoose();
+        }
+        reorder();
+        return from;
+    }
+
+    private int rechoose() {
+        if (free.length == 0) {
+            return decoding.items();
+        }
+        gene = free[random.nextInt(free.length)];
+        int other = random.nextInt(decoding.choices(gene) - 1);
+        next.choices()[gene] = other < current.choices()[gene] ? other : other + 1;
+        return gene < decoding.items() ? position(gene) : 0;
+    }
+
+    private int position(int item) {
+        int k = 0;
+        while (current.order()[k] != item) {
+            k++;
+        }
+        return k;
+    }
+
+    private void reorder() {
+        int pinned = decoding.pinned();
+        int rest = decoding.items() - pinned;
+        boolean ahead = pinned > 1 && (rest < 2 || random.nextInt(decoding.items()) < pinned);
+        int low = ahead ? 0 : pinned;
+        int high = ahead ? pinned : decoding.items();
+        int a = low + random.nextInt(high - low);
+        int b = other(a, low, high);
+        double kind = random.nextDouble();
+        if (kind < SWAP_SHARE) {
+            swap(Math.min(a, b), Math.max(a, b));
+        } else {
+            int length = kind < SWAP_SHARE + RUN_SHARE ? 2 + random.nextInt(LONGEST_RUN - 1) : 1;
+            shift(a, b, Math.min(length, Math.abs(a - b)));
+        }
+    }
+
+    private int other(int a, int low, int high) {
+        if (random.nextDouble() < NEAR_SHARE) {
+            int b = a + (random.nextBoolean() ? 1 : -1) * (1 + random.nextInt(NEAR));
+            if (b >= low && b < high) {
+                return b;
+            }
+        }
+        int b = low + random.nextInt(high - low - 1);
+        return b < a ? b : b + 1;
+    }
+
+    private void swap(int a, int b) {
+        from = a;
+        to = b;
+        next.order()[a] = current.order()[b];
+        next.order()[b] = current.order()[a];
+    }
+
+    /**
+     * Puts {@code length} items that start (or end, going back) at {@code a} at place {@code b}.
+     */
+    private void shift(int a, int b, int length) {
+        from = Math.min(a, b);
+        to = Math.max(a, b);
+        int span = to - from + 1;
+        int turn = a < b ? length : span - length;
+        for (int k = 0; k < span; k++) {
+            next.order()[from + k] = current.order()[from + (k + turn) % span];
+        }
+    }
+
+    /** Makes the last change permanent. */
+    void accept() {
+        if (to >= from) {
+            System.arraycopy(next.order(), from, current.order(), from, to - from + 1);
+        }
+        if (gene >= 0) {
+            current.choices()[gene] = next.choices()[gene];
+        }
+    }
+
+    /** Takes the last change back. */
+    void reject() {
+        if (to >= from) {
+            System.arraycopy(current.order(), from, next.order(), from, to - from + 1);
+        }
+        if (gene >= 0) {
+            next.choices()[gene] = current.choices()[gene];
+        }
+    }
+}
