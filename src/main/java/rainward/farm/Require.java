@@ -1,6 +1,7 @@
 package rainward.farm;
 
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
  * Checks that name the value, the bound and what was given: a failed one is a bug of the caller.
@@ -46,6 +47,27 @@ public final class Require {
     public static void that(boolean holds, String whatMustHold) {
         if (!holds) {
             throw new IllegalArgumentException(whatMustHold);
+        }
+    }
+
+    /**
+     * Refuses a state; the sentence is only built where it is needed, for values made by thousands.
+     */
+    public static void that(boolean holds, Supplier<String> whatMustHold) {
+        if (!holds) {
+            throw new IllegalArgumentException(whatMustHold.get());
+        }
+    }
+
+    /**
+     * Refuses a series that holds NaN or anything outside the closed range, and says at which
+     * index.
+     */
+    public static void eachInRange(String name, double[] values, double least, double greatest) {
+        for (int i = 0; i < values.length; i++) {
+            if (!(values[i] >= least && values[i] <= greatest)) {
+                inRange(name + "[" + i + "]", values[i], least, greatest);
+            }
         }
     }
 }

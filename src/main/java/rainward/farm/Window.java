@@ -12,7 +12,8 @@ import java.time.Instant;
 public record Window(Instant from, Instant to) {
 
     public Window {
-        Require.that(!to.isBefore(from), "window ends at " + to + ", before it starts at " + from);
+        Require.that(
+                !to.isBefore(from), () -> "window ends at " + to + ", before it starts at " + from);
     }
 
     public Duration length() {

@@ -92,9 +92,7 @@ final class DayCourse {
     private Day make(LocalDate date) {
         DailyWeather known = days.apply(date);
         TempRange range = known.temps().orElseGet(() -> usual.apply(date));
-        Instant noon = date.atTime(12, 0).atZone(zone).toInstant();
-        Window light =
-                SunTimes.daylight(date, zone, place).orElse(new Window(noon, noon.plusSeconds(1)));
+        Window light = SolarGeometry.daylight(date, place);
         double dew = known.sky().humidityFraction().isPresent()
                 ? humidDewPointC(range, known.sky().humidityFraction().getAsDouble())
                 : range.airTempMinC();

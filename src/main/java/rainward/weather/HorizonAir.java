@@ -32,51 +32,49 @@ final class HorizonAir {
     record Drawn(HourlyAir air, Optional<String> warning) {}
 
     static Drawn over(HourlyAir given, HourGrid grid, GeoPoint place, Climate climate) {
-        int lead = (int) Duration.between(given.start(), grid.start()).toHours();
-        HourlyAir usual = usual(grid, place, climate);
-        int[] from = new int[grid.hours()];
-        double[] weight = new double[grid.hours()];
-        for (int h = 0; h < grid.hours(); h++) {
-            from[h] = standIn(lead + h, given.hours());
-            weight[h] = weight(lead + h, given.hours());
-        }
+        HourlyAir usual = usual(given, grid, place, climate);
         HourlyAir air = new HourlyAir(
                 grid.start(),
-                mix(given.airTempC(), usual.airTempC(), from, weight),
-                mix(given.dewPointC(), usual.dewPointC(), from, weight),
-                mix(given.windMps(), usual.windMps(), from, weight),
-                mix(given.skyCoverFraction(), usual.skyCoverFraction(), from, weight));
+                drawn(given, grid, given.airTempC(), usual.airTempC()),
+                drawn(given, grid, given.dewPointC(), usual.dewPointC()),
+                drawn(given, grid, given.windMps(), usual.windMps()),
+                drawn(given, grid, given.skyCoverFraction(), usual.skyCoverFraction()));
         return new Drawn(air, warning(given, grid));
     }
 
-    private static HourlyAir usual(HourGrid grid, GeoPoint place, Climate climate) {
+    /** The usual course of the hours after the forecast's last, as many as the horizon has. */
+    private static HourlyAir usual(
+            HourlyAir given, HourGrid grid, GeoPoint place, Climate climate) {
+        Instant from = given.end().isAfter(grid.start()) ? given.end() : grid.start();
+        int hours = (int) Math.max(0, Duration.between(from, grid.end()).toHours());
         ZoneOffset zone = ZoneOffset.ofHours((int) Math.round(place.longitudeDeg() / 15));
         var site = new DayCourse.Site(place, climate);
-        return new DayCourse(zone, site, PastAir::unknown).over(grid.start(), grid.hours());
+        return new DayCourse(zone, site, PastAir::unknown).over(from, hours);
     }
 
-    private static int standIn(int hour, int hours) {
-        if (hour < 0) {
-            return Math.min(hours - 1, Math.floorMod(hour, DAY));
+    private static double[] drawn(HourlyAir given, HourGrid grid, double[] values, double[] usual) {
+        int lead = (int) Duration.between(given.start(), grid.start()).toHours();
+        int known = grid.hours() - usual.length;
+        double[] all = new double[grid.hours()];
+        for (int h = 0; h < known; h++) {
+            int hour = lead + h;
+            all[h] =
+                    values[hour < 0 ? Math.min(values.length - 1, Math.floorMod(hour, DAY)) : hour];
         }
-        int past = hour - hours;
-        return past < 0 ? hour : Math.max(0, hours - DAY) + past % Math.min(DAY, hours);
+        for (int h = known; h < all.length; h++) {
+            int past = lead + h - values.length;
+            all[h] = usual[h - known] + departure(values, usual, past, h - known);
+        }
+        return all;
     }
 
-    private static double weight(int hour, int hours) {
-        if (hour < hours) {
-            return 1;
+    /** What is left of the last day's departure from the usual; nothing of less than a day. */
+    private static double departure(double[] values, double[] usual, int past, int tail) {
+        if (values.length < DAY) {
+            return 0;
         }
-        return hours < DAY ? 0 : Math.pow(DAY_TO_DAY, (hour - hours + 1) / (double) DAY);
-    }
-
-    private static double[] mix(double[] given, double[] usual, int[] from, double[] weight) {
-        double[] mixed = new double[usual.length];
-        for (int h = 0; h < mixed.length; h++) {
-            double last = given.length == 0 ? usual[h] : given[from[h]];
-            mixed[h] = usual[h] + (last - usual[h]) * weight[h];
-        }
-        return mixed;
+        double last = values[values.length - DAY + past % DAY];
+        return (last - usual[tail]) * Math.pow(DAY_TO_DAY, (past + 1) / (double) DAY);
     }
 
     private static Optional<String> warning(HourlyAir given, HourGrid grid) {

@@ -33,10 +33,9 @@ public record HourlyAir(
 
     private static void each(String name, double[] values, int length, double low, double high) {
         Require.that(
-                values.length == length, name + " has " + values.length + " hours, not " + length);
-        for (int h = 0; h < length; h++) {
-            Require.inRange(name + "[" + h + "]", values[h], low, high);
-        }
+                values.length == length,
+                () -> name + " has " + values.length + " hours, not " + length);
+        Require.eachInRange(name, values, low, high);
     }
 
     public int hours() {

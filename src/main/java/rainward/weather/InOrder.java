@@ -16,7 +16,7 @@ final class InOrder {
             Window here = window.apply(all.get(i));
             Require.that(
                     !here.from().isBefore(before.to()),
-                    name + ": " + here + " starts before " + before + " ends");
+                    () -> name + ": " + here + " starts before " + before + " ends");
         }
         return List.copyOf(all);
     }

@@ -39,6 +39,7 @@ final class MarginalFit {
 
     private final HourGrid grid;
     private final MonthlyClimate usual;
+    private final List<Span> amountHours;
     private final int[] amountOf;
     private final int[] chanceOf;
     private final double[] totalMm;
@@ -50,12 +51,13 @@ final class MarginalFit {
         this.grid = grid;
         this.usual = usual;
         this.chances = rain.probabilities();
-        this.amountOf = cover(rain.amounts(), RainAmount::window);
-        this.chanceOf = cover(chances, RainChance::window);
+        this.amountHours = reaches(rain.amounts(), RainAmount::window);
+        this.amountOf = owners(amountHours);
+        this.chanceOf = owners(reaches(chances, RainChance::window));
         this.totalMm = new double[rain.amounts().size()];
         this.hourMm = new double[grid.hours()];
         for (int i = 0; i < totalMm.length; i++) {
-            totalMm[i] = insideMm(rain.amounts().get(i), i);
+            totalMm[i] = insideMm(rain.amounts().get(i), amountHours.get(i));
         }
     }
 
@@ -68,61 +70,70 @@ final class MarginalFit {
         return new RainMarginals(periods, warnings);
     }
 
-    /** For each hour, the interval that holds its middle. */
-    private <T> int[] cover(List<T> all, Function<T, Window> window) {
+    /** For each interval, the hours of the horizon whose middle it holds; none is an empty span. */
+    private <T> List<Span> reaches(List<T> all, Function<T, Window> window) {
+        return all.stream().map(window).map(this::reach).toList();
+    }
+
+    private Span reach(Window window) {
+        int from = Math.max(0, grid.firstMiddleFrom(window.from()));
+        int to = Math.min(grid.hours(), grid.firstMiddleFrom(window.to()));
+        return new Span(from, Math.max(from, to), Double.NaN);
+    }
+
+    private int[] owners(List<Span> reaches) {
         int[] owner = new int[grid.hours()];
         Arrays.fill(owner, NONE);
-        for (int i = 0; i < all.size(); i++) {
-            int from = Math.max(0, grid.firstMiddleFrom(window.apply(all.get(i)).from()));
-            int to = Math.min(
-                    grid.hours(), grid.firstMiddleFrom(window.apply(all.get(i)).to()));
-            for (int h = from; h < to; h++) {
-                owner[h] = i;
+        for (int i = 0; i < reaches.size(); i++) {
+            Span reach = reaches.get(i);
+            if (reach.hours() > 0) {
+                Arrays.fill(owner, reach.from, reach.to, i);
             }
         }
         return owner;
     }
 
     /** Total of the part of an interval that lies in the horizon, spread evenly over its hours. */
-    private double insideMm(RainAmount amount, int index) {
-        long inside = Arrays.stream(amountOf).filter(i -> i == index).count();
+    private double insideMm(RainAmount amount, Span inside) {
         int whole = grid.firstMiddleFrom(amount.window().to())
                 - grid.firstMiddleFrom(amount.window().from());
-        return whole <= 0 ? 0 : amount.amountMm() * inside / whole;
+        return whole <= 0 ? 0 : amount.amountMm() * inside.hours() / whole;
     }
 
     private void doubtZeroChances() {
         for (int i = 0; i < totalMm.length; i++) {
-            int[] hours = hoursOf(amountOf, i);
-            boolean zero = Arrays.stream(hours)
-                    .allMatch(h -> chanceOf[h] != NONE && chance(chanceOf[h]) == 0);
-            if (totalMm[i] <= 0 || hours.length == 0 || !zero) {
+            Span hours = amountHours.get(i);
+            if (totalMm[i] <= 0 || !neverWet(hours)) {
                 continue;
             }
             if (totalMm[i] < RainAmount.MEASURABLE_MM) {
-                warn("%.2f mm with no chance of rain is left out", i, hours);
+                warn("%.2f mm with no chance of rain is left out", i);
                 totalMm[i] = 0;
             } else {
-                warn("%.1f mm against no chance of rain: its chance is taken as unknown", i, hours);
-                Arrays.stream(hours).forEach(h -> chanceOf[h] = NONE);
+                warn("%.1f mm against no chance of rain: its chance is taken as unknown", i);
+                Arrays.fill(chanceOf, hours.from, hours.to, NONE);
             }
         }
     }
 
-    private void warn(String what, int amount, int[] hours) {
-        Window window = grid.window(hours[0], hours[hours.length - 1] + 1);
+    private boolean neverWet(Span hours) {
+        for (int h = hours.from; h < hours.to; h++) {
+            if (chanceOf[h] == NONE || chance(chanceOf[h]) > 0) {
+                return false;
+            }
+        }
+        return hours.hours() > 0;
+    }
+
+    private void warn(String what, int amount) {
+        Span hours = amountHours.get(amount);
+        Window window = grid.window(hours.from, hours.to);
         String text = String.format(Locale.ROOT, what, totalMm[amount]);
         warnings.add("rain " + window.from() + " to " + window.to() + ": " + text);
     }
 
     private double chance(int index) {
         return chances.get(index).probability();
-    }
-
-    private static int[] hoursOf(int[] owner, int index) {
-        return java.util.stream.IntStream.range(0, owner.length)
-                .filter(h -> owner[h] == index)
-                .toArray();
     }
 
     /** Hours that share a chance: {@code chance} is NaN where an amount must tell it. */
@@ -179,20 +190,24 @@ final class MarginalFit {
             }
         }
         for (int i = 0; i < totalMm.length; i++) {
-            share(totalMm[i], hoursOf(amountOf, i), weight);
+            share(totalMm[i], amountHours.get(i), weight);
         }
     }
 
-    private void share(double mm, int[] hours, double[] weight) {
-        double known = Arrays.stream(hours)
-                .mapToDouble(h -> weight[h])
-                .filter(w -> w >= 0)
-                .sum();
-        long count = Arrays.stream(hours).filter(h -> weight[h] >= 0).count();
+    /** Shares an amount by weight; an hour of unknown chance weighs as the mean of the others. */
+    private void share(double mm, Span hours, double[] weight) {
+        double known = 0;
+        int count = 0;
+        for (int h = hours.from; h < hours.to; h++) {
+            if (!Double.isNaN(weight[h])) {
+                known += weight[h];
+                count++;
+            }
+        }
         double unknown = known > 0 ? known / count : 1;
-        double sum = known + unknown * (hours.length - count);
-        for (int h : hours) {
-            hourMm[h] = mm <= 0 ? 0 : mm * (weight[h] >= 0 ? weight[h] : unknown) / sum;
+        double sum = known + unknown * (hours.hours() - count);
+        for (int h = hours.from; h < hours.to; h++) {
+            hourMm[h] = mm <= 0 ? 0 : mm * (Double.isNaN(weight[h]) ? unknown : weight[h]) / sum;
         }
     }
 
@@ -226,7 +241,11 @@ final class MarginalFit {
     }
 
     private double sum(int from, int to) {
-        return Arrays.stream(hourMm, from, to).sum();
+        double sum = 0;
+        for (int h = from; h < to; h++) {
+            sum += hourMm[h];
+        }
+        return sum;
     }
 
     private void warnClimate(List<WetPeriod> periods) {

@@ -13,8 +13,6 @@ public record ObservedWeather(HourlyAir air, EvaporationDemand sun, double[] rai
 
     public ObservedWeather {
         Require.that(rainMm.length == air.hours(), "rain hours differ from air hours");
-        for (int h = 0; h < rainMm.length; h++) {
-            Require.inRange("rainMm[" + h + "]", rainMm[h], 0, 400);
-        }
+        Require.eachInRange("rainMm", rainMm, 0, 400);
     }
 }

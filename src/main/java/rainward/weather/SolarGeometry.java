@@ -1,8 +1,10 @@
 package rainward.weather;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import rainward.farm.GeoPoint;
+import rainward.farm.Window;
 
 /**
  * Where the sun stands and what it sends to the top of the air, by FAO-56 chapter 3 (Allen et al.
@@ -77,6 +79,25 @@ final class SolarGeometry {
                 + Math.cos(sun.latitudeRad)
                         * Math.cos(sun.declinationRad)
                         * Math.cos(sun.hourAngleRad));
+    }
+
+    /**
+     * Centre of the sun above a flat horizon without refraction: some minutes shorter than
+     * {@link SunTimes#daylight}, at a hundredth of the cost.
+     *
+     * @param day of any zone near the place
+     * @param place on the ground
+     * @return of no length in polar night, 24 hours in polar day
+     */
+    static Window daylight(LocalDate day, GeoPoint place) {
+        int dayOfYear = day.getDayOfYear();
+        double noonHour = 12 - place.longitudeDeg() / 15 - Sun.seasonalHours(dayOfYear);
+        Instant noon = day.atStartOfDay(ZoneOffset.UTC)
+                .toInstant()
+                .plusSeconds(Math.round(3600 * noonHour));
+        double half = daylightHours(Math.toRadians(place.latitudeDeg()), dayOfYear) / 2;
+        long halfS = Math.round(3600 * half);
+        return new Window(noon.minusSeconds(halfS), noon.plusSeconds(halfS));
     }
 
     private static double beam(int dayOfYear) {
