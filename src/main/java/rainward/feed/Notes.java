@@ -1,0 +1,35 @@
+package rainward.feed;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What was missing, filled or left out of an answer, one sentence a layer, for the user. */
+final class Notes {
+
+    private final List<String> sentences = new ArrayList<>();
+    private final Map<String, Count> leftOut = new LinkedHashMap<>();
+
+    /** How many intervals of a layer, and why the first. */
+    private record Count(int intervals, String first) {}
+
+    void say(String sentence) {
+        if (!sentences.contains(sentence)) {
+            sentences.add(sentence);
+        }
+    }
+
+    /** Notes that one interval or value of a layer is left out. */
+    void leftOut(String layer, String why) {
+        leftOut.merge(layer, new Count(1, why), (a, b) -> new Count(a.intervals() + 1, a.first()));
+    }
+
+    List<String> all() {
+        List<String> all = new ArrayList<>(sentences);
+        leftOut.forEach((layer, count) -> all.add(layer + ": " + count.intervals()
+                + (count.intervals() == 1 ? " interval" : " intervals")
+                + " left out, the first because " + count.first()));
+        return all;
+    }
+}

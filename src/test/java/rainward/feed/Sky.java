@@ -1,0 +1,166 @@
+package rainward.feed;
+
+import static com.github.tomakehurst.wiremock.client.WireMock.aResponse;
+import static com.github.tomakehurst.wiremock.client.WireMock.anyUrl;
+import static com.github.tomakehurst.wiremock.client.WireMock.get;
+import static com.github.tomakehurst.wiremock.client.WireMock.getRequestedFor;
+import static com.github.tomakehurst.wiremock.client.WireMock.urlPathEqualTo;
+import static com.github.tomakehurst.wiremock.core.WireMockConfiguration.options;
+
+import com.github.tomakehurst.wiremock.WireMockServer;
+import com.github.tomakehurst.wiremock.client.ResponseDefinitionBuilder;
+import com.github.tomakehurst.wiremock.stubbing.Scenario;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import okhttp3.OkHttpClient;
+import rainward.farm.GeoPoint;
+import rainward.weather.ForecastSeries;
+import rainward.weather.Pull;
+import rainward.weather.PullOutcome;
+
+/** A stand-in for the US service on loopback, and a client that only pretends to wait. */
+final class Sky implements AutoCloseable {
+
+    static final GeoPoint FARM = new GeoPoint(42.1, -84.2);
+    static final Instant NOW = Instant.parse("2026-07-15T10:20:00Z");
+    static final String GRID = "/gridpoints/MIX/41,27";
+    static final String POINT = "/points/42.1,-84.2";
+    static final String GEO = "application/geo+json";
+
+    final WireMockServer server;
+    final MemoryCopies copies = new MemoryCopies();
+    final MemoryPauses pauses = new MemoryPauses();
+    final List<Duration> waits = new ArrayList<>();
+    FeedSettings settings;
+    OkHttpClient base = new OkHttpClient();
+    private Optional<PoliteClient> client = Optional.empty();
+
+    Sky() {
+        server = new WireMockServer(options()
+                .dynamicPort()
+                .bindAddress("127.0.0.1")
+                .http2PlainDisabled(true)
+                .containerThreads(20));
+        server.start();
+        URI here = URI.create("http://127.0.0.1:" + server.port());
+        var pace = new FeedSettings.Pace(
+                Duration.ofSeconds(1), Duration.ofSeconds(1), Duration.ofMillis(1500), 2, 3, false);
+        FeedSettings all = new FeedSettings(
+                new FeedSettings.Identity("Rainward/test", "crew@farm.example"),
+                Map.of(),
+                pace,
+                Optional.empty());
+        for (Service service : Service.values()) {
+            all = all.at(service, here);
+        }
+        settings = all;
+    }
+
+    /** A sky in which the point and its cell answer as on a good day. */
+    static Sky fair() {
+        Sky sky = new Sky();
+        sky.on(POINT, json(fixture("nws-point.json")).withHeader("Cache-Control", "max-age=80000"));
+        sky.on(GRID, json(fixture("nws-grid.json")).withHeader("Cache-Control", "max-age=3600"));
+        return sky;
+    }
+
+    void on(String path, ResponseDefinitionBuilder answer) {
+        server.stubFor(get(urlPathEqualTo(path)).willReturn(answer));
+    }
+
+    /** Answers in turn; the last one stays. */
+    void inTurn(String path, ResponseDefinitionBuilder... answers) {
+        for (int i = 0; i < answers.length; i++) {
+            String state = i == 0 ? Scenario.STARTED : "answer " + i;
+            server.stubFor(get(urlPathEqualTo(path))
+                    .inScenario(path)
+                    .whenScenarioStateIs(state)
+                    .willReturn(answers[i])
+                    .willSetStateTo("answer " + Math.min(i + 1, answers.length - 1)));
+        }
+    }
+
+    PoliteClient client() {
+        if (client.isEmpty()) {
+            client = Optional.of(new PoliteClient(
+                    base,
+                    settings,
+                    new PoliteClient.Memory(copies, pauses),
+                    new Pacing(7, waits::add)));
+        }
+        return client.get();
+    }
+
+    /** As after a restart: only what is kept outside the process is still known. */
+    void restart() {
+        client = Optional.empty();
+    }
+
+    Pull pull(Instant asOf) {
+        return new NationalWeatherService(client()).pull(FARM, asOf);
+    }
+
+    PullOutcome outcome() {
+        return pull(NOW).outcome();
+    }
+
+    static ForecastSeries series(Pull pull) {
+        return pull.outcome().series().orElseThrow();
+    }
+
+    int asked(String path) {
+        return server.findAll(getRequestedFor(urlPathEqualTo(path))).size();
+    }
+
+    int asked() {
+        return server.findAll(getRequestedFor(anyUrl())).size();
+    }
+
+    static ResponseDefinitionBuilder json(String body) {
+        return aResponse().withHeader("Content-Type", GEO).withBody(body);
+    }
+
+    static ResponseDefinitionBuilder problem(int status, String type) {
+        return aResponse()
+                .withStatus(status)
+                .withHeader("Content-Type", "application/problem+json")
+                .withBody("{\"type\":\"https://problems.example/" + type + "\",\"title\":\"" + type
+                        + "\",\"status\":" + status + "}");
+    }
+
+    static ResponseDefinitionBuilder page(int status) {
+        return aResponse()
+                .withStatus(status)
+                .withHeader("Content-Type", "text/html")
+                .withBody("<html><body>Reference #18.4f</body></html>");
+    }
+
+    static String grid() {
+        return fixture("nws-grid.json");
+    }
+
+    static String fixture(String name) {
+        try (InputStream in = Sky.class.getResourceAsStream("/feed/" + name)) {
+            if (in == null) {
+                throw new IllegalArgumentException("no fixture " + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}
