@@ -1,0 +1,10 @@
+/**
+ * Pictures of the rain ahead.
+ *
+ * <p>In come a panel of the brief and letters as outlines. Out come images in memory. {@code post}
+ * puts them into letters, an edge turns them into PNG.
+ */
+@NullMarked
+package rainward.brief.picture;
+
+import org.jspecify.annotations.NullMarked;
