@@ -4,17 +4,19 @@ import rainward.farm.Species;
 
 /**
  * Degrees that count: rising in a straight line from base to optimum, falling in a straight line to
- * zero at the ceiling; nothing outside. Below the optimum it is the thermal time of Bradford 2002.
+ * zero at the ceiling; nothing outside. Below the optimum it is the thermal time of bradford2002.
  */
-final class ThermalResponse {
+public final class ThermalResponse {
     private final double baseTempC;
     private final double ceilingTempC;
+    private final double bestDegrees;
     private final double falling;
 
-    ThermalResponse(Species.Cardinal cardinal) {
+    public ThermalResponse(Species.Cardinal cardinal) {
         baseTempC = cardinal.baseTempC();
         ceilingTempC = cardinal.ceilingTempC();
-        falling = (cardinal.optimumTempC() - baseTempC) / (ceilingTempC - cardinal.optimumTempC());
+        bestDegrees = cardinal.optimumTempC() - baseTempC;
+        falling = bestDegrees / (ceilingTempC - cardinal.optimumTempC());
     }
 
     /**
@@ -23,7 +25,12 @@ final class ThermalResponse {
      * @param tempC of the soil [C]
      * @return 0 to optimum less base [C]
      */
-    double degrees(double tempC) {
+    public double degrees(double tempC) {
         return Math.max(0, Math.min(tempC - baseTempC, (ceilingTempC - tempC) * falling));
+    }
+
+    /** Rate at a temperature against the best, 0 to 1. */
+    public double rateFraction(double tempC) {
+        return degrees(tempC) / bestDegrees;
     }
 }
