@@ -8,8 +8,9 @@ import rainward.farm.Window;
 
 /**
  * Where the sun stands and what it sends to the top of the air, by FAO-56 chapter 3 (Allen et al.
- * 1998), which ASCE-EWRI 2005 shares. Good to a minute of time and a percent of radiation between
- * the polar circles; rise and set for people come from {@link SunTimes}.
+ * 1998), which ASCE-EWRI 2005 shares. Between the polar circles; the one-term declination is up to
+ * a degree off, which is what the published demand tables carry too. Rise and set for people come
+ * from {@link SunTimes}.
  */
 final class SolarGeometry {
 
@@ -70,15 +71,6 @@ final class SolarGeometry {
         }
         double over = integral(sun.latitudeRad, sun.declinationRad, first, last);
         return Math.max(0, 12 * 60 / Math.PI * beam(sun.dayOfYear) * over);
-    }
-
-    /** Height of the sun over the horizon, ASCE-EWRI 2005 eq. 62 [rad]. */
-    static double elevationRad(Instant instant, GeoPoint place) {
-        Sun sun = Sun.at(instant, place);
-        return Math.asin(Math.sin(sun.latitudeRad) * Math.sin(sun.declinationRad)
-                + Math.cos(sun.latitudeRad)
-                        * Math.cos(sun.declinationRad)
-                        * Math.cos(sun.hourAngleRad));
     }
 
     /**
