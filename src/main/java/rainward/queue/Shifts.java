@@ -11,6 +11,7 @@ import rainward.farm.GeoPoint;
 import rainward.farm.Person;
 import rainward.farm.Window;
 import rainward.queue.search.OpenTime;
+import rainward.weather.SunTimes;
 
 /** The crew's working days within the horizon, in minutes. */
 final class Shifts {
@@ -41,7 +42,7 @@ final class Shifts {
                 date = date.plusDays(1)) {
             Shift shift = Shift.on(date, problem.crew().hours(), zone);
             Optional<Shift> lit = problem.crew().hours().daylightOnly() && middle.isPresent()
-                    ? shift.within(Daylight.of(middle.get(), date, zone))
+                    ? shift.within(SunTimes.daylight(date, zone, middle.get()))
                     : Optional.of(shift);
             if (problem.crew().hours().days().contains(date.getDayOfWeek()) && lit.isPresent()) {
                 lit.get().stretch(minutes, now, day).ifPresent(stretches::add);

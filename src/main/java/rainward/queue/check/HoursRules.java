@@ -12,10 +12,10 @@ import rainward.farm.CrewHours;
 import rainward.farm.GeoPoint;
 import rainward.farm.Person;
 import rainward.farm.Window;
-import rainward.queue.Daylight;
 import rainward.queue.Job;
 import rainward.queue.PlanItem;
 import rainward.queue.PlanProblem;
+import rainward.weather.SunTimes;
 
 /** Nobody works outside the shift, in the dark, while away or on ground that is stopped. */
 final class HoursRules {
@@ -82,7 +82,7 @@ final class HoursRules {
     }
 
     private boolean dark(Window work, LocalDate date, GeoPoint place) {
-        return Daylight.of(place, date, zone)
+        return SunTimes.daylight(date, zone, place)
                 .map(l -> new Window(l.from().minus(DUSK), l.to().plus(DUSK)))
                 .filter(l -> inside(work, Optional.of(l)))
                 .isEmpty();
