@@ -152,10 +152,7 @@ public final class BriefText {
         page.items(ground.forecasts(brief.footing()));
         page.items(brief.footing().warnings());
         page.items(brief.footing().credits());
-        page.line(
-                "",
-                "Chances are worked out from a public forecast; they are no promise. Labels, "
-                        + "local codes and licensed practice go before anything said here.");
+        page.line("", CautionWords.WHAT_GOES_BEFORE);
     }
 
     private void list(String heading, List<String> items) {

@@ -10,6 +10,11 @@ import rainward.farm.Operation;
  */
 final class CautionWords {
 
+    /** What goes before anything that a brief or an alert says. */
+    static final String WHAT_GOES_BEFORE =
+            "Chances are worked out from a public forecast; they are no promise. Labels, "
+                    + "local codes and licensed practice go before anything said here.";
+
     private final Reader reader;
 
     CautionWords(Reader reader) {

@@ -3,9 +3,9 @@ package rainward.brief.picture;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Scanner;
 
 /**
@@ -20,9 +20,11 @@ public final class Lettering {
     private static final char UNKNOWN = '?';
 
     private final Map<Integer, Glyph> glyphs;
+    private final Glyph unknown;
 
-    private Lettering(Map<Integer, Glyph> glyphs) {
+    private Lettering(Map<Integer, Glyph> glyphs, Glyph unknown) {
         this.glyphs = glyphs;
+        this.unknown = unknown;
     }
 
     /** One letter in a square of {@link #EM}; y runs down from the base line. */
@@ -42,10 +44,10 @@ public final class Lettering {
                     int code = Integer.parseInt(parts.next(), 16);
                     glyphs.put(code, new Glyph(parts.nextInt() / EM, outline(parts)));
                 });
-        if (!glyphs.containsKey((int) UNKNOWN)) {
-            throw new IllegalArgumentException("the outlines lack the letter " + UNKNOWN);
-        }
-        return new Lettering(glyphs);
+        return Optional.ofNullable(glyphs.get((int) UNKNOWN))
+                .map(unknown -> new Lettering(glyphs, unknown))
+                .orElseThrow(() ->
+                        new IllegalArgumentException("the outlines lack the letter " + UNKNOWN));
     }
 
     private static Path2D outline(Scanner parts) {
@@ -91,14 +93,7 @@ public final class Lettering {
         return whole;
     }
 
-    /** Height of a capital letter at a size. */
-    double capHeight(double size) {
-        Rectangle2D box = glyph('H').outline().getBounds2D();
-        return box.getHeight() / EM * size;
-    }
-
     private Glyph glyph(int code) {
-        Glyph known = glyphs.get(code);
-        return known == null ? glyphs.get((int) UNKNOWN) : known;
+        return glyphs.getOrDefault(code, unknown);
     }
 }

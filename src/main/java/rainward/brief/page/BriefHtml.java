@@ -1,0 +1,244 @@
+package rainward.brief.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import rainward.brief.Brief;
+import rainward.brief.Orders.FieldLine;
+import rainward.brief.Orders.StageLine;
+import rainward.brief.RainPanel;
+import rainward.brief.picture.RainChart;
+import rainward.farm.UnitSystem;
+
+/** The brief as a page: the day's order on the first screen, what it rests on below. */
+public final class BriefHtml {
+
+    private static final String CELL = "padding:2px 10px 2px 0;vertical-align:top;font-size:15px;";
+
+    private final Brief brief;
+    private final Pictures pictures;
+    private final Reader reader;
+    private final OrderWords order;
+    private final SkyWords sky;
+    private final GroundWords ground;
+    private final List<Element> parts = new ArrayList<>();
+
+    private BriefHtml(Brief brief, UnitSystem units, Pictures pictures) {
+        this.brief = brief;
+        this.pictures = pictures;
+        this.reader = new Reader(brief.heading().zone(), units);
+        this.order = new OrderWords(brief, reader);
+        this.sky = new SkyWords(reader);
+        this.ground = new GroundWords(reader);
+    }
+
+    /**
+     * Writes the page.
+     *
+     * @param units that the reader knows
+     * @param pictures where the page finds them
+     */
+    public static String of(Brief brief, UnitSystem units, Pictures pictures) {
+        return new BriefHtml(brief, units, pictures).write();
+    }
+
+    private String write() {
+        var opening = new OpeningWords(brief, reader);
+        opening(opening);
+        today();
+        people();
+        list("Needs your answer", brief.footing().questions());
+        list(
+                "Changed since the brief before",
+                brief.changes().stream().map(order::change).toList());
+        later();
+        rain();
+        list(
+                "Soil",
+                brief.ground().stream()
+                        .map(line -> line.property() + ": " + ground.soil(line))
+                        .toList());
+        list(
+                "On the trucks",
+                brief.ahead().load().stream()
+                        .map(l -> l.what() + ": " + l.amount())
+                        .toList());
+        list("Look at", brief.ahead().standChecks().stream().map(ground::check).toList());
+        list("Season", ground.season(brief.ahead().season()));
+        list(
+                "Cautions",
+                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
+        footing();
+        return HtmlFrame.page(opening.subject(), parts);
+    }
+
+    private void opening(OpeningWords opening) {
+        parts.add(Element.of("h1")
+                .ink(Palette.STRONG, "font-size:20px;line-height:1.3;margin:0;")
+                .text(reader.clock().longDay(brief.heading().day())));
+        parts.add(HtmlFrame.quiet(brief.heading().farm()));
+        parts.add(HtmlFrame.box(
+                Palette.HEADLINE, "font-size:17px;font-weight:600;", opening.headline()));
+        opening.notices().forEach(this::notice);
+        sky.urgent(brief.sky()).forEach(this::notice);
+    }
+
+    private void notice(String words) {
+        parts.add(HtmlFrame.box(Palette.NOTICE, "", words));
+    }
+
+    private void today() {
+        if (brief.orders().today().isEmpty()) {
+            return;
+        }
+        parts.add(HtmlFrame.heading("Today, in order", "chance of a stand"));
+        brief.orders().today().forEach(line -> parts.add(field(line)));
+    }
+
+    private Element field(FieldLine line) {
+        Element rank = Element.of("td")
+                .ink(
+                        Palette.RANK,
+                        "width:30px;padding:4px 0;border-radius:6px;text-align:center;"
+                                + "font-weight:700;vertical-align:top;")
+                .text(String.valueOf(line.rank()));
+        Element name = Element.of("td")
+                .style("padding:2px 8px 2px 10px;vertical-align:top;")
+                .add(Element.of("strong")
+                        .style("font-size:17px;")
+                        .text(line.place().field()))
+                .add(Element.of("span")
+                        .ink(Palette.QUIET, "font-size:15px;")
+                        .text(" " + order.place(line)));
+        Element chance = Element.of("td")
+                .ink(
+                        Palette.STRONG,
+                        "padding:0;text-align:right;vertical-align:top;"
+                                + "white-space:nowrap;font-size:19px;font-weight:700;")
+                .text(line.sown().map(s -> order.chance(s.chance())).orElse(""));
+        Element below = Element.of("td")
+                .attribute("colspan", "2")
+                .style("padding:0 0 0 10px;")
+                .add(stages(line))
+                .addAll(reason(line));
+        return Element.layout()
+                .style("margin:0 0 14px 0;")
+                .add(Element.of("tr").add(rank, name, chance))
+                .add(Element.of("tr").add(Element.of("td"), below));
+    }
+
+    private static List<Element> reason(FieldLine line) {
+        List<Element> lines = new ArrayList<>();
+        if (line.sown().filter(s -> s.fallBack()).isPresent()) {
+            lines.add(HtmlFrame.quiet("Fall-back mix."));
+        }
+        if (!line.reason().isEmpty()) {
+            lines.add(HtmlFrame.quiet(line.reason()));
+        }
+        return lines;
+    }
+
+    private Element stages(FieldLine line) {
+        Element table = Element.layout();
+        for (StageLine stage : line.stages()) {
+            table.add(row(order.when(stage), OrderWords.what(stage, line), OrderWords.who(stage)));
+        }
+        return table;
+    }
+
+    /** Time, task and hands; where the screen is narrow the last two share a cell. */
+    private static Element row(String when, String what, String who) {
+        return Element.of("tr")
+                .add(Element.of("td").style(CELL + "width:36%;").text(when))
+                .add(Element.of("td")
+                        .style(CELL)
+                        .text(what)
+                        .add(Element.of("br"))
+                        .add(Element.of("span")
+                                .ink(Palette.QUIET, "font-size:14px;")
+                                .text(who)));
+    }
+
+    private void people() {
+        if (brief.orders().today().isEmpty()) {
+            return;
+        }
+        parts.add(HtmlFrame.heading("Who does what"));
+        order.byPerson().forEach((person, tasks) -> {
+            parts.add(
+                    Element.of("p").style("margin:6px 0 2px 0;font-weight:700;").text(person));
+            Element table = Element.layout();
+            tasks.forEach(task -> table.add(Element.of("tr")
+                    .add(Element.of("td").style(CELL + "width:36%;").text(order.when(task.stage())))
+                    .add(Element.of("td").style(CELL).text(OrderWords.task(task)))));
+            parts.add(table);
+        });
+    }
+
+    private void later() {
+        list(
+                "After today",
+                brief.orders().later().stream()
+                        .map(line -> line.rank() + ". " + line.place().field() + ", "
+                                + order.later(line))
+                        .toList());
+        list(
+                "Not in the order",
+                order.leftOut().stream()
+                        .map(left -> left.fields() + ": " + left.why())
+                        .toList());
+    }
+
+    private void rain() {
+        if (brief.sky().rain().isEmpty()) {
+            return;
+        }
+        parts.add(HtmlFrame.heading("Rain"));
+        Element all = Element.of("div").style("font-size:0;");
+        for (int i = 0; i < brief.sky().rain().size(); i++) {
+            all.add(panel(i, brief.sky().rain().get(i)));
+        }
+        parts.add(all);
+        parts.add(HtmlFrame.quiet(
+                "Work in the pictures: solid is seeding, striped is all other work."));
+    }
+
+    /** A block that stands beside the next one where there is room for two. */
+    private Element panel(int number, RainPanel panel) {
+        Element block = Element.of("div")
+                .style("display:inline-block;width:100%;max-width:" + RainChart.WIDTH
+                        + "px;vertical-align:top;margin:0 0 12px 0;" + HtmlFrame.FONT)
+                .add(Element.of("strong").text(panel.property()));
+        if (!panel.bars().isEmpty()) {
+            block.add(Element.of("img")
+                    .attribute("src", pictures.source(number, panel))
+                    .attribute("width", String.valueOf(RainChart.WIDTH))
+                    .attribute("height", String.valueOf(RainChart.HEIGHT))
+                    .attribute("class", "picture")
+                    .attribute("alt", panel.property() + ": " + sky.rain(panel))
+                    .style("display:block;width:100%;max-width:" + RainChart.WIDTH
+                            + "px;height:auto;border:0;"));
+        }
+        return block.add(
+                Element.of("span").ink(Palette.QUIET, "font-size:14px;").text(sky.rain(panel)));
+    }
+
+    private void footing() {
+        list(
+                "Did not go out",
+                brief.footing().undelivered().stream()
+                        .map(u -> u.subject() + ", to " + u.recipient() + ": " + u.why())
+                        .toList());
+        List<String> sources = new ArrayList<>(ground.forecasts(brief.footing()));
+        sources.addAll(brief.footing().warnings());
+        sources.addAll(brief.footing().credits());
+        list("Where this comes from", sources);
+        parts.add(HtmlFrame.quiet(CautionWords.WHAT_GOES_BEFORE));
+    }
+
+    private void list(String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            parts.add(HtmlFrame.heading(heading));
+            parts.add(HtmlFrame.list(items));
+        }
+    }
+}

@@ -1,0 +1,200 @@
+package rainward.brief.picture;
+
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import rainward.brief.RainPanel;
+import rainward.cycle.RainPicture.Bar;
+import rainward.farm.Operation;
+import rainward.farm.Quantity;
+import rainward.farm.UnitSystem;
+import rainward.farm.Window;
+
+/**
+ * Rain ahead at one property: chance and amount by six hours, and below them on the same days the
+ * work that is planned there. {@value #WIDTH} units wide, so that it fills a narrow phone and two
+ * stand side by side on a wider screen.
+ */
+public final class RainChart {
+
+    /** Width as shown; the image has twice as many dots. */
+    public static final int WIDTH = 266;
+
+    /** Height as shown. */
+    public static final int HEIGHT = 190;
+
+    private static final double LEFT = 34;
+    private static final double RIGHT = WIDTH - 6.0;
+    private static final double CHANCE_TOP = 18;
+    private static final double CHANCE_BASE = 72;
+    private static final double AMOUNT_TOP = 96;
+    private static final double AMOUNT_BASE = 136;
+    private static final double WORK_TOP = 152;
+    private static final double WORK_BASE = 166;
+    private static final double SMALL = 9.5;
+
+    /** Work shorter than that could not be seen. */
+    private static final double LEAST_WORK_WIDTH = 3;
+
+    private final RainPanel panel;
+    private final ZoneId zone;
+    private final UnitSystem units;
+    private final Canvas canvas;
+    private final Window span;
+
+    private RainChart(RainPanel panel, ZoneId zone, UnitSystem units, Lettering lettering) {
+        this.panel = panel;
+        this.zone = zone;
+        this.units = units;
+        this.canvas = new Canvas(WIDTH, HEIGHT, lettering);
+        List<Bar> bars = panel.bars();
+        this.span = new Window(
+                bars.get(0).window().from(), bars.get(bars.size() - 1).window().to());
+    }
+
+    /**
+     * Draws a panel that has at least one bar.
+     *
+     * @param panel what is drawn
+     * @param zone of the farm, for the days
+     * @param units of the amounts
+     * @param lettering letters as outlines
+     */
+    public static BufferedImage draw(
+            RainPanel panel, ZoneId zone, UnitSystem units, Lettering lettering) {
+        if (panel.bars().isEmpty()) {
+            throw new IllegalArgumentException("no bars for " + panel.property());
+        }
+        return new RainChart(panel, zone, units, lettering).draw();
+    }
+
+    private BufferedImage draw() {
+        days();
+        chances();
+        amounts();
+        work();
+        return canvas.finished();
+    }
+
+    private void days() {
+        LocalDate last = span.to().atZone(zone).toLocalDate();
+        LocalDate date = span.from().atZone(zone).toLocalDate();
+        for (; !date.isAfter(last); date = date.plusDays(1)) {
+            double from = Math.max(LEFT, x(date.atStartOfDay(zone).toInstant()));
+            double to = Math.min(RIGHT, x(date.plusDays(1).atStartOfDay(zone).toInstant()));
+            if (from > LEFT) {
+                canvas.line(from, CHANCE_TOP, from, WORK_BASE, Ink.FAINT);
+            }
+            String name = DateTimeFormatter.ofPattern("EEE", Locale.US).format(date);
+            if (to - from > canvas.width(name, SMALL)) {
+                canvas.textAround(name, SMALL, (from + to) / 2, HEIGHT - 8.0);
+            }
+        }
+    }
+
+    private void chances() {
+        canvas.text("chance of rain in 6 hours", SMALL, LEFT, CHANCE_TOP - 6);
+        canvas.line(LEFT, CHANCE_TOP, RIGHT, CHANCE_TOP, Ink.FAINT);
+        canvas.textEndingAt("100%", SMALL, LEFT - 4, CHANCE_TOP + 4);
+        canvas.textEndingAt("0", SMALL, LEFT - 4, CHANCE_BASE + 1);
+        for (Bar bar : panel.bars()) {
+            double top = CHANCE_BASE - bar.chance() * (CHANCE_BASE - CHANCE_TOP);
+            column(bar, top, CHANCE_BASE, Ink.CHANCE);
+        }
+        canvas.line(LEFT, CHANCE_BASE, RIGHT, CHANCE_BASE, Ink.LINE);
+        panel.likeliest().ifPresent(this::nameChance);
+    }
+
+    /** The best chance stands beside its bar, on the side that has room. */
+    private void nameChance(Bar bar) {
+        String text = Math.round(100 * bar.chance()) + "%";
+        double y = CHANCE_BASE - bar.chance() * (CHANCE_BASE - CHANCE_TOP);
+        double base = Math.min(CHANCE_BASE - 3, Math.max(CHANCE_TOP + 8, y + 4));
+        double left = x(bar.window().from()) - 3;
+        if (left - canvas.width(text, SMALL) > LEFT) {
+            canvas.textEndingAt(text, SMALL, left, base);
+        } else {
+            canvas.text(text, SMALL, x(bar.window().to()) + 3, base);
+        }
+    }
+
+    private void amounts() {
+        double mostMm = scaleTopMm();
+        canvas.text(
+                unitName() + ": bar expected, line one time in ten over",
+                SMALL,
+                LEFT,
+                AMOUNT_TOP - 6);
+        String top = units.roughRain(mostMm);
+        canvas.textEndingAt(top.substring(0, top.indexOf(' ')), SMALL, LEFT - 4, AMOUNT_TOP + 4);
+        canvas.textEndingAt("0", SMALL, LEFT - 4, AMOUNT_BASE + 1);
+        canvas.line(LEFT, AMOUNT_TOP, RIGHT, AMOUNT_TOP, Ink.FAINT);
+        double perMm = (AMOUNT_BASE - AMOUNT_TOP) / mostMm;
+        for (Bar bar : panel.bars()) {
+            column(bar, AMOUNT_BASE - bar.meanMm() * perMm, AMOUNT_BASE, Ink.AMOUNT);
+            double middle = (x(bar.window().from()) + x(bar.window().to())) / 2;
+            double tip = AMOUNT_BASE - bar.p90Mm() * perMm;
+            if (tip < AMOUNT_BASE - 1) {
+                canvas.line(middle, tip, middle, AMOUNT_BASE, Ink.LINE);
+                canvas.line(middle - 2, tip, middle + 2, tip, Ink.LINE);
+            }
+        }
+        canvas.line(LEFT, AMOUNT_BASE, RIGHT, AMOUNT_BASE, Ink.LINE);
+    }
+
+    private String unitName() {
+        return units == UnitSystem.US_CUSTOMARY ? "inches" : units.symbol(Quantity.RAIN);
+    }
+
+    /** At least an inch or 20 mm, so that a drizzle does not look like a storm. */
+    private double scaleTopMm() {
+        double stepMm = units == UnitSystem.US_CUSTOMARY ? 25.4 : 20;
+        double mostMm = panel.bars().stream()
+                .map(Bar::p90Mm)
+                .max(Comparator.naturalOrder())
+                .orElse(0.0);
+        return stepMm * Math.max(1, Math.ceil(mostMm / stepMm));
+    }
+
+    private void column(Bar bar, double top, double base, Ink ink) {
+        double from = x(bar.window().from()) + 0.75;
+        double to = x(bar.window().to()) - 0.75;
+        canvas.fill(new Rectangle2D.Double(from, top, to - from, base - top), ink);
+    }
+
+    private void work() {
+        canvas.textEndingAt("work", SMALL, LEFT - 4, WORK_BASE - 3);
+        canvas.line(LEFT, WORK_BASE, RIGHT, WORK_BASE, Ink.LINE);
+        panel.work().stream()
+                .filter(work -> work.window().overlaps(span))
+                .sorted(Comparator.comparing(work -> work.operation() == Operation.SEED))
+                .forEach(this::work);
+    }
+
+    private void work(RainPanel.Work work) {
+        double from = Math.max(LEFT, x(work.window().from()));
+        double to = Math.min(RIGHT, x(work.window().to()));
+        double width = Math.max(LEAST_WORK_WIDTH, to - from);
+        if (work.operation() == Operation.SEED) {
+            canvas.fill(
+                    new Rectangle2D.Double(from, WORK_TOP, width, WORK_BASE - WORK_TOP), Ink.SEED);
+        } else {
+            double half = (WORK_TOP + WORK_BASE) / 2;
+            canvas.stripes(
+                    new Rectangle2D.Double(from, half, width, WORK_BASE - half), Ink.OTHER_WORK);
+        }
+    }
+
+    private double x(Instant at) {
+        double share = Duration.between(span.from(), at).toMillis()
+                / (double) span.length().toMillis();
+        return LEFT + share * (RIGHT - LEFT);
+    }
+}

@@ -1,0 +1,61 @@
+package rainward.brief.post;
+
+import java.awt.image.BufferedImage;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import rainward.farm.Require;
+
+/**
+ * What one recipient gets about one event, finished but for its envelope.
+ *
+ * @param event what it is about, for instance {@code brief/2026-07-16}
+ * @param thread the same for all letters on one thing, the event itself where it stands alone
+ * @param subject one line
+ * @param written when, and in which zone its date is shown
+ * @param body what it says
+ */
+public record Letter(String event, String thread, String subject, Written written, Body body) {
+
+    public Letter {
+        Require.named("event", event);
+        Require.named("thread", thread);
+        Require.that(
+                subject.chars().noneMatch(Character::isISOControl),
+                "a subject is one line, without control characters");
+    }
+
+    /** When it was written, and in which zone its date is shown. */
+    public record Written(Instant at, ZoneId zone) {}
+
+    /**
+     * What it says.
+     *
+     * @param text stands alone
+     * @param page the same as a page, if there is one
+     * @param pictures that the page shows
+     * @param calendar of the work, RFC 5545, if there is one
+     */
+    public record Body(
+            String text, Optional<String> page, List<Picture> pictures, Optional<String> calendar) {
+
+        public Body {
+            pictures = List.copyOf(pictures);
+            Require.that(page.isPresent() || pictures.isEmpty(), "pictures without a page");
+        }
+
+        /** Nothing but text. */
+        public static Body ofText(String text) {
+            return new Body(text, Optional.empty(), List.of(), Optional.empty());
+        }
+    }
+
+    /**
+     * A picture in a page.
+     *
+     * @param contentId by which the page names it, without {@code cid:}
+     * @param image to be shown
+     */
+    public record Picture(String contentId, BufferedImage image) {}
+}
