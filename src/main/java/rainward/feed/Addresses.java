@@ -54,6 +54,16 @@ final class Addresses {
         return degrees(point.latitudeDeg(), 4) + "," + degrees(point.longitudeDeg(), 4);
     }
 
+    /**
+     * The place to two decimals, about a kilometre: nearby fields share one question, and services
+     * are spared more digits than their grids have.
+     */
+    static GeoPoint shared(GeoPoint point) {
+        return new GeoPoint(
+                Double.parseDouble(degrees(point.latitudeDeg(), 2)),
+                Double.parseDouble(degrees(point.longitudeDeg(), 2)));
+    }
+
     /** The address without any key, for records and logs. */
     static String withoutKey(HttpUrl url) {
         return url.newBuilder().removeAllQueryParameters("apikey").build().toString();

@@ -105,5 +105,13 @@ public record FeedSettings(
      * @param key of a paid plan; without it the free tier is used, which is for non-commercial use
      * @param ensembleModel which ensemble to ask for; empty: none
      */
-    public record OpenMeteoTerms(Optional<String> key, Optional<String> ensembleModel) {}
+    public record OpenMeteoTerms(Optional<String> key, Optional<String> ensembleModel) {
+
+        /** Never shows the key. */
+        @Override
+        public String toString() {
+            return "OpenMeteoTerms[" + (key.isPresent() ? "with a key" : "non-commercial") + ", "
+                    + ensembleModel.orElse("no ensemble") + "]";
+        }
+    }
 }

@@ -13,26 +13,16 @@ import org.locationtech.jts.geom.Coordinate;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
 import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSeries.Stamp;
-import rainward.weather.HourlyAir;
 import rainward.weather.LastGoodCopies.Copy;
 
 /**
  * Raw layers of one grid cell of the US service. Layers are joined on time, never on index: each
  * has intervals of its own. An interval or layer that cannot be read is named and left out.
  *
- * @param issuedAt when the office last issued it
- * @param air layers of air, wind and sky
- * @param rain amounts and chances
- * @param notes what was left out
+ * @param forecast layers, and when the office last issued them
  * @param cell corners of the cell, closed; empty where not given
  */
-record GridForecast(
-        Instant issuedAt,
-        AirLayers air,
-        RainLayers rain,
-        List<String> notes,
-        List<Coordinate> cell) {
+record GridForecast(ReadForecast forecast, List<Coordinate> cell) {
 
     /** Reads an answer in GeoJSON or in the flat linked form. */
     static GridForecast read(Copy copy) throws Unreadable {
@@ -54,35 +44,27 @@ record GridForecast(
                 layers.read("quantitativePrecipitation", Quantity.RAIN),
                 layers.read("probabilityOfPrecipitation", Quantity.SHARE));
         Instant issuedAt = issuedAt(properties, copy, notes);
-        return new GridForecast(issuedAt, air, rain, notes.all(), cell(root));
+        return new GridForecast(new ReadForecast(issuedAt, air, rain, notes.all()), cell(root));
     }
 
-    /** The series from the present on; empty where nothing of it reaches past the present. */
-    Optional<ForecastSeries> series(GeoPoint asked, Instant asOf, Instant pulledAt) {
-        Notes more = new Notes();
-        Optional<HourlyAir> hourly = new HourlyFill(air, more).from(asOf);
-        return hourly.map(hours -> {
-            var outlook = rain.from(hours.start(), more);
-            if (!cell.isEmpty() && !holds(asked)) {
-                more.say("the grid cell does not hold the farm's place");
-            }
-            List<String> warnings = new ArrayList<>(notes);
-            warnings.addAll(more.all());
-            return new ForecastSeries(
-                    new Stamp(Service.NWS.code(), issuedAt, pulledAt),
-                    centre().orElse(asked),
-                    hours,
-                    outlook,
-                    warnings);
-        });
+    Instant issuedAt() {
+        return forecast.issuedAt();
+    }
+
+    /** The series from the present on; empty where it does not cover the coming hours. */
+    Optional<ForecastSeries> series(GeoPoint asked, Round round, Instant pulledAt) {
+        List<String> before = new ArrayList<>(round.notes());
+        if (!cell.isEmpty() && !holds(asked)) {
+            before.add("the grid cell does not hold the farm's place");
+        }
+        var place = new ReadForecast.Place(Service.NWS, centre().orElse(asked), round.asOf());
+        return forecast.series(place, pulledAt, before);
     }
 
     /** True where it was issued within 24 h and reaches another 24 h ahead. */
     boolean current(Instant asOf) {
-        List<Spell> temp = air.airTempC();
-        Instant end = temp.get(temp.size() - 1).window().to();
-        return !issuedAt.isBefore(asOf.minus(Duration.ofHours(24)))
-                && !end.isBefore(asOf.plus(Duration.ofHours(24)));
+        return !issuedAt().isBefore(asOf.minus(Duration.ofHours(24)))
+                && !forecast.end().isBefore(asOf.plus(Duration.ofHours(24)));
     }
 
     private boolean holds(GeoPoint point) {

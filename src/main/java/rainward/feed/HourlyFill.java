@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import rainward.weather.AirPhysics;
 import rainward.weather.HourlyAir;
 
 /**
@@ -25,14 +26,8 @@ final class HourlyFill {
     private static final int LATE_START_HOURS = 12;
     private static final int LONGEST_HOURS = 16 * 24;
     private static final double USUAL_WIND_MPS = 2.0;
+    private static final double MAST_M = 10;
     private static final double USUAL_COVER = 0.5;
-
-    /**
-     * {@code u2 = uz 4.87 / ln(67.8 z - 5.42)} (FAO56 eq. 47) at z = 10 m.
-     *
-     * <p>Grass under the mast; over a tall crop it says too much.
-     */
-    static final double WIND_10_TO_2 = 4.87 / Math.log(67.8 * 10 - 5.42);
 
     private final AirLayers layers;
     private final Notes notes;
@@ -135,7 +130,12 @@ final class HourlyFill {
         for (int h = 0; h < dew.length; h++) {
             dew[h] = heldAtSaturation(dew[h], temp[h]);
             if (Double.isNaN(dew[h]) && humidity[h] > 0) {
-                dew[h] = Math.max(-80, Math.min(40, dewPointC(temp[h], humidity[h])));
+                dew[h] = Math.max(
+                        -80,
+                        Math.min(
+                                40,
+                                AirPhysics.dewPointC(
+                                        humidity[h] * AirPhysics.saturationKpa(temp[h]))));
                 reckoned++;
             }
         }
@@ -152,12 +152,6 @@ final class HourlyFill {
             return Double.NaN;
         }
         return Double.isNaN(dewC) ? dewC : Math.min(dewC, tempC);
-    }
-
-    /** Temperature at which {@code RH e0(T)} saturates (FAO56 eq. 11 solved for T) [C]. */
-    static double dewPointC(double tempC, double humidityFraction) {
-        double x = Math.log(humidityFraction) + 17.27 * tempC / (tempC + 237.3);
-        return 237.3 * x / (17.27 - x);
     }
 
     private double[] orNightLow(double[] dew, double[] temp) {
@@ -179,7 +173,7 @@ final class HourlyFill {
     /** Fills what is still unknown with the usual value; {@code sign} below zero: wind at 10 m. */
     private double[] orUsual(String layer, double[] values, int sign) {
         double[] full = bridged(layer, values);
-        double usual = sign < 0 ? USUAL_WIND_MPS / WIND_10_TO_2 : USUAL_COVER;
+        double usual = sign < 0 ? USUAL_WIND_MPS / AirPhysics.windAt2mMps(1, MAST_M) : USUAL_COVER;
         int assumed = 0;
         for (int h = 0; h < full.length; h++) {
             if (Double.isNaN(full[h])) {
@@ -195,7 +189,9 @@ final class HourlyFill {
     }
 
     private static double[] toTwoMetres(double[] windMps) {
-        return Arrays.stream(windMps).map(u -> u * WIND_10_TO_2).toArray();
+        return Arrays.stream(windMps)
+                .map(u -> AirPhysics.windAt2mMps(u, MAST_M))
+                .toArray();
     }
 
     private static int firstKnown(double[] values) {

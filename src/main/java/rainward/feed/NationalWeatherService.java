@@ -2,8 +2,6 @@ package rainward.feed;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import rainward.farm.GeoPoint;
 import rainward.feed.Answer.Given;
@@ -142,13 +140,7 @@ public final class NationalWeatherService implements ForecastSource {
             Given<GridForecast> given, Optional<Given<GridForecast>> kept, Place place) {
         boolean newer = kept.isEmpty()
                 || kept.get().value().issuedAt().isBefore(given.value().issuedAt());
-        if (newer
-                && given.value()
-                        .series(
-                                place.point(),
-                                place.round().asOf(),
-                                place.round().now())
-                        .isPresent()) {
+        if (newer && series(given.value(), place, place.round().now()).isPresent()) {
             place.round().note("this forecast is an old one, the service has no newer");
             return accept(given, place);
         }
@@ -191,11 +183,7 @@ public final class NationalWeatherService implements ForecastSource {
     }
 
     private static Optional<ForecastSeries> series(GridForecast grid, Place place, Instant at) {
-        return grid.series(place.point(), place.round().asOf(), at).map(s -> {
-            List<String> warnings = new ArrayList<>(place.round().notes());
-            warnings.addAll(s.warnings());
-            return new ForecastSeries(s.stamp(), s.point(), s.hourly(), s.rain(), warnings);
-        });
+        return grid.series(place.point(), place.round(), at);
     }
 
     private Ask askPoint(GeoPoint point) {

@@ -1,7 +1,7 @@
 package rainward.weather;
 
 /** Vapour and pressure of air, FAO-56 chapter 3 (Allen et al. 1998). */
-final class AirPhysics {
+public final class AirPhysics {
 
     private AirPhysics() {}
 
@@ -16,7 +16,7 @@ final class AirPhysics {
     }
 
     /** Saturation vapour pressure, FAO-56 eq. 11 [kPa]. */
-    static double saturationKpa(double airTempC) {
+    public static double saturationKpa(double airTempC) {
         return 0.6108 * Math.exp(17.27 * airTempC / (airTempC + 237.3));
     }
 
@@ -58,7 +58,7 @@ final class AirPhysics {
     }
 
     /** Dew point of a vapour pressure, FAO-56 eq. 11 turned round; from -40 up [C]. */
-    static double dewPointC(double vapourKpa) {
+    public static double dewPointC(double vapourKpa) {
         double log = Math.log(Math.max(1e-3, vapourKpa) / 0.6108);
         return 237.3 * log / (17.27 - log);
     }
@@ -70,7 +70,7 @@ final class AirPhysics {
      * @param heightM measured at, above 0.1 [m]
      * @return at 2 m [m/s]
      */
-    static double windAt2mMps(double windMps, double heightM) {
+    public static double windAt2mMps(double windMps, double heightM) {
         return windMps * 4.87 / Math.log(67.8 * heightM - 5.42);
     }
 }
