@@ -1,0 +1,268 @@
+package rainward.daemon.settings;
+
+import java.net.URI;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainward.brief.post.Recipient;
+import rainward.farm.Crew;
+import rainward.farm.Mix;
+import rainward.farm.Recipe;
+import rainward.farm.UnitSystem;
+import rainward.queue.PlanProblem;
+
+/**
+ * Everything that the settings file says, in SI.
+ *
+ * @param farm whose it is
+ * @param keeping how long things are kept
+ * @param weather whom to ask, and how
+ * @param soil where fields do not say
+ * @param work who works, and how
+ * @param order how the queue is made
+ * @param window when an alert goes out
+ * @param mail how mail goes out, and to whom
+ * @param board the local page
+ */
+public record Settings(
+        Farm farm,
+        Keeping keeping,
+        Weather weather,
+        Soil soil,
+        Work work,
+        Order order,
+        StormAlerts window,
+        Post mail,
+        Board board) {
+
+    /**
+     * Whose settings.
+     *
+     * @param name of the farm or crew, as mails show it
+     * @param zone of its days
+     * @param units people read, where a recipient does not say otherwise
+     * @param region whose dates of sowing hold
+     */
+    public record Farm(String name, ZoneId zone, UnitSystem units, String region) {}
+
+    /**
+     * How long things are kept in the data folder.
+     *
+     * @param forecasts answers of forecast services as they came
+     * @param mail messages that went out
+     */
+    public record Keeping(Duration forecasts, Duration mail) {}
+
+    /**
+     * Whom to ask for weather, and how.
+     *
+     * @param sources in the order in which they are asked
+     * @param addresses base address of a source where it is not the usual one
+     * @param contact mail address or page of the person, told to public services
+     * @param pace how often and how patiently
+     * @param traces how many courses of the weather are drawn
+     * @param openMeteo terms under which Open-Meteo may be asked
+     */
+    public record Weather(
+            List<Source> sources,
+            Map<Source, URI> addresses,
+            String contact,
+            Pace pace,
+            Traces traces,
+            Optional<OpenMeteo> openMeteo) {
+
+        public Weather {
+            sources = List.copyOf(sources);
+            addresses = Map.copyOf(addresses);
+        }
+    }
+
+    /** Forecast services. */
+    public enum Source {
+        NWS,
+        MET_NORWAY,
+        OPEN_METEO
+    }
+
+    /**
+     * How often and how patiently.
+     *
+     * @param pullEvery from one pull to the next
+     * @param connect longest wait for a connection
+     * @param answer longest silence within an answer
+     * @param call longest time of a whole call
+     * @param inFlight requests at the same time, over all services
+     * @param tries for one question within one pull
+     */
+    public record Pace(
+            Duration pullEvery,
+            Duration connect,
+            Duration answer,
+            Duration call,
+            int inFlight,
+            int tries) {}
+
+    /**
+     * Courses of the weather.
+     *
+     * @param count at each point
+     * @param seed same seed, same courses
+     */
+    public record Traces(int count, long seed) {}
+
+    /**
+     * Why Open-Meteo may be asked.
+     *
+     * @param key of a paid plan; empty: the free tier, for use that is not commercial
+     * @param ensemble which ensemble to ask for
+     */
+    public record OpenMeteo(Optional<Secret> key, Optional<String> ensemble) {}
+
+    /**
+     * Where fields do not say, and how the ground is judged.
+     *
+     * @param organicMatterPct of a field that gives a texture class only [weight %]
+     * @param slopeFraction of a field that does not tell
+     * @param runUp how far back the soil is reckoned from the weather that was
+     * @param workableShare share of traces that must be workable before work is planned, 0 to 1
+     */
+    public record Soil(
+            double organicMatterPct, double slopeFraction, Duration runUp, double workableShare) {}
+
+    /**
+     * Who works, and how.
+     *
+     * @param crew people, machines and hours
+     * @param recipes chains of stages
+     * @param ownMixes mixes that stand in for, or beside, the shared ones
+     */
+    public record Work(Crew crew, List<Recipe> recipes, List<Mix> ownMixes) {
+        public Work {
+            recipes = List.copyOf(recipes);
+            ownMixes = List.copyOf(ownMixes);
+        }
+    }
+
+    /**
+     * How the queue is made.
+     *
+     * @param prices of driving, overtime and change
+     * @param horizon how far ahead
+     * @param thinking time that the planner may take
+     * @param seed same seed, same order
+     */
+    public record Order(
+            PlanProblem.Prices prices, Duration horizon, Duration thinking, long seed) {}
+
+    /**
+     * When an alert goes out.
+     *
+     * @param rain what counts
+     * @param opening when a window opens, changes and closes
+     * @param quiet when people are left in peace
+     */
+    public record StormAlerts(UsefulRain rain, Opening opening, Quiet quiet) {}
+
+    /**
+     * What rain counts.
+     *
+     * @param usefulMm least rain of an event that brings seed up [mm]
+     * @param within the time in which it has to fall
+     * @param hardMmPerH half-hour intensity that washes out bare ground [mm/h]
+     */
+    public record UsefulRain(double usefulMm, Duration within, double hardMmPerH) {}
+
+    /**
+     * When a window opens, changes and closes.
+     *
+     * @param lead how far ahead a window may open
+     * @param openFraction chance at which it opens
+     * @param closeFraction chance below which it closes
+     * @param shift least change of the arrival that is worth a mail
+     * @param changeFraction least change of the chance that is worth a mail
+     */
+    public record Opening(
+            Duration lead,
+            double openFraction,
+            double closeFraction,
+            Duration shift,
+            double changeFraction) {}
+
+    /**
+     * When people are left in peace.
+     *
+     * @param from local time at which quiet begins
+     * @param to local time at which it ends; the same as {@code from}: never quiet
+     * @param breakFor an arrival nearer than this breaks the quiet
+     * @param mostPerDay alerts a day
+     */
+    public record Quiet(LocalTime from, LocalTime to, Duration breakFor, int mostPerDay) {}
+
+    /**
+     * How mail goes out, and to whom.
+     *
+     * @param briefAt local time of the morning brief
+     * @param server way out, if there is one
+     * @param recipients who gets what
+     * @param hookSecrets what calls to a web address are signed with, by address
+     */
+    public record Post(
+            LocalTime briefAt,
+            Optional<MailServer> server,
+            List<Recipient> recipients,
+            Map<String, Secret> hookSecrets) {
+        public Post {
+            recipients = List.copyOf(recipients);
+            hookSecrets = Map.copyOf(hookSecrets);
+        }
+    }
+
+    /**
+     * The mail server.
+     *
+     * @param host name or address
+     * @param port 1 to 65535
+     * @param security of the connection
+     * @param login who sends, if the server asks
+     * @param from address that mails come from
+     * @param timeout longest wait for the server
+     * @param triedFor how long a mail is tried before it is given up
+     */
+    public record MailServer(
+            String host,
+            int port,
+            Security security,
+            Optional<Login> login,
+            String from,
+            Duration timeout,
+            Duration triedFor) {}
+
+    /** How the connection to the mail server is kept from listeners. */
+    public enum Security {
+        /** Plain at first, then encrypted or not at all (RFC 3207). */
+        STARTTLS,
+        /** Encrypted from the first byte (RFC 8314). */
+        TLS,
+        /** Not at all; for a server on the same machine. */
+        NONE
+    }
+
+    /**
+     * Who sends.
+     *
+     * @param user name
+     * @param password not shown
+     */
+    public record Login(String user, Secret password) {}
+
+    /**
+     * The local page.
+     *
+     * @param listen address it listens on
+     * @param port 0: none
+     */
+    public record Board(String listen, int port) {}
+}

@@ -1,0 +1,130 @@
+package rainward.daemon.settings;
+
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rainward.daemon.settings.Settings.Source;
+
+/**
+ * Whom to ask for weather, and how.
+ *
+ * @param secrets where a key may be
+ */
+record WeatherReader(SecretReader secrets) {
+
+    private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
+
+    Settings.Weather weather(Section weather) {
+        Settings.Weather read = new Settings.Weather(
+                weather.choices("sources", Source.class, List.of(Source.NWS, Source.MET_NORWAY)),
+                addresses(weather.table("address")),
+                contact(weather),
+                pace(weather),
+                traces(weather),
+                openMeteo(weather));
+        boolean asked = read.sources().contains(Source.OPEN_METEO);
+        if (asked && read.openMeteo().isEmpty()) {
+            weather.wrong(
+                    "sources",
+                    "\"open-meteo\" needs [weather.open_meteo] with a key or with"
+                            + " not_commercial = true");
+        }
+        weather.end();
+        return read;
+    }
+
+    /** It goes into a header, so it must be plain. */
+    private static String contact(Section weather) {
+        String remedy = "must be a mail address or web page at which the services can reach you, in"
+                + " plain ASCII";
+        String contact = weather.text("contact", remedy);
+        boolean plain = contact.chars().allMatch(c -> c > 31 && c < 127);
+        boolean reachable = contact.contains("@") || contact.startsWith("http");
+        if (!contact.equals(Section.NAMELESS) && !(plain && reachable)) {
+            weather.wrong("contact", remedy);
+        }
+        return contact;
+    }
+
+    private static Map<Source, URI> addresses(Section section) {
+        Map<Source, URI> addresses = new EnumMap<>(Source.class);
+        for (Source source : Source.values()) {
+            String key = source.name().toLowerCase(Locale.ROOT);
+            String remedy =
+                    "must be the base address of a server: https://..., or http://localhost...";
+            section.maybeText(key, remedy).ifPresent(text -> {
+                Optional<URI> address = address(text);
+                address.ifPresentOrElse(
+                        uri -> addresses.put(source, uri), () -> section.wrong(key, remedy));
+            });
+        }
+        section.end();
+        return addresses;
+    }
+
+    /** A safe base address, if it is one. */
+    static Optional<URI> address(String text) {
+        try {
+            URI uri = new URI(text);
+            boolean safe = "https".equals(uri.getScheme())
+                    || "http".equals(uri.getScheme())
+                            && LOOPBACK.contains(String.valueOf(uri.getHost()));
+            boolean base = uri.getHost() != null
+                    && uri.getUserInfo() == null
+                    && uri.getQuery() == null
+                    && uri.getFragment() == null;
+            return safe && base ? Optional.of(uri) : Optional.empty();
+        } catch (URISyntaxException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Settings.Pace pace(Section weather) {
+        return new Settings.Pace(
+                weather.span(
+                        "pull_every",
+                        Bounds.Span.usually(
+                                Duration.ofHours(1), Duration.ofMinutes(15), Duration.ofHours(12))),
+                weather.span("connect_within", seconds(10)),
+                weather.span("answer_within", seconds(30)),
+                weather.span("call_within", seconds(60)),
+                (int) weather.whole("in_flight", new Bounds.Whole(2, 1, 20)),
+                (int) weather.whole("tries", new Bounds.Whole(3, 1, 5)));
+    }
+
+    private static Bounds.Span seconds(int usual) {
+        return Bounds.Span.usually(
+                Duration.ofSeconds(usual), Duration.ofSeconds(1), Duration.ofMinutes(5));
+    }
+
+    private static Settings.Traces traces(Section weather) {
+        return new Settings.Traces(
+                (int) weather.whole("traces", new Bounds.Whole(200, 20, 2000)),
+                weather.whole("seed", new Bounds.Whole(20260714, 0, Long.MAX_VALUE)));
+    }
+
+    private Optional<Settings.OpenMeteo> openMeteo(Section weather) {
+        boolean there = weather.has("open_meteo");
+        Section terms = weather.table("open_meteo");
+        boolean notCommercial = terms.flag("not_commercial", false);
+        Optional<Secret> key = secrets.secret(terms, "key");
+        Optional<String> ensemble =
+                terms.maybeText("ensemble", "must be the name of an ensemble model");
+        terms.end();
+        if (there && key.isEmpty() && !notCommercial) {
+            terms.reading()
+                    .fault(
+                            "weather.open_meteo",
+                            "gives neither a key nor not_commercial = true",
+                            "its free tier is for use that is not commercial; say so, or name a"
+                                    + " key_file");
+        }
+        return there ? Optional.of(new Settings.OpenMeteo(key, ensemble)) : Optional.empty();
+    }
+}
