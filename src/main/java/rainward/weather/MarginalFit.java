@@ -1,5 +1,6 @@
 package rainward.weather;
 
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -256,7 +257,7 @@ final class MarginalFit {
                 (chanceOf[h] == NONE ? unspoken : bare).add(h);
             }
         }
-        String month = usual.month().toString().toLowerCase(Locale.ROOT);
+        String month = usual.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
         warnHours(
                 bare,
                 "no rain amounts are forecast; the usual wet period of " + month + " is used");
