@@ -60,6 +60,10 @@ public final class Books {
         return new SoilShelf(handle);
     }
 
+    public LastKnown lastKnown() {
+        return new LastKnown(handle);
+    }
+
     public JobLog jobs() {
         return new JobLog(handle);
     }

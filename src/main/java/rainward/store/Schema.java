@@ -13,7 +13,7 @@ import org.flywaydb.core.api.FlywayException;
 final class Schema {
 
     /** The newest step in {@code src/main/resources/db}. */
-    static final int NEWEST = 1;
+    static final int NEWEST = 2;
 
     private Schema() {}
 

@@ -1,0 +1,194 @@
+package rainward.cycle;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import rainward.farm.Field;
+import rainward.farm.FieldCase;
+import rainward.farm.Property;
+import rainward.queue.Job;
+import rainward.queue.Plan;
+import rainward.queue.PlanProblem;
+import rainward.queue.Planner;
+import rainward.queue.search.Effort;
+import rainward.weather.ForecastSeries;
+import rainward.weather.PointTraces;
+import rainward.weather.TraceMaker;
+import rainward.weather.TraceSettings;
+import rainward.weather.Traces;
+import rainward.window.PropertyWatch;
+import rainward.window.WindowDecider;
+import rainward.window.WindowDetector;
+
+/** One round of reckoning: from forecasts to an order, and nothing else. */
+public final class Cycle {
+
+    private final CycleInput input;
+    private final Map<String, Traces> traces;
+    private final List<FieldReckoning> reckoned;
+
+    private Cycle(CycleInput input) {
+        this.input = input;
+        this.traces = drawn(input);
+        this.reckoned = input.fields().stream()
+                .filter(item -> item.status().waiting())
+                .flatMap(item -> reckon(item).stream())
+                .toList();
+    }
+
+    /**
+     * What one round gives.
+     *
+     * @param outlook for people
+     * @param problem that was planned, to explain and to check the plan
+     * @param windows what is to be said of storm windows, and remembered
+     */
+    public record Result(Outlook outlook, PlanProblem problem, WindowDecider.Decided windows) {}
+
+    /**
+     * Runs a round.
+     *
+     * @param input fields, weather, rules and memory
+     * @param effort of the planner; equal tries give equal results
+     */
+    public static Result run(CycleInput input, Effort effort) {
+        return new Cycle(input).result(effort);
+    }
+
+    /** Traces by property; properties without a forecast have none. */
+    private static Map<String, Traces> drawn(CycleInput input) {
+        Map<String, ForecastSeries> known = new TreeMap<>();
+        input.weather()
+                .forEach((property, weather) ->
+                        weather.forecast().ifPresent(f -> known.put(property, f)));
+        CycleInput.Draw draw = input.rules().draw();
+        List<PointTraces> made = TraceMaker.make(
+                List.copyOf(known.values()),
+                new TraceSettings(draw.traces(), draw.seed(), input.traceHorizon()),
+                draw.climate());
+        Map<String, Traces> byProperty = new TreeMap<>();
+        int next = 0;
+        for (String property : known.keySet()) {
+            byProperty.put(property, made.get(next++).traces());
+        }
+        return byProperty;
+    }
+
+    /** Empty where the field's property has no forecast, or its recipe or mixes are unknown. */
+    private Optional<FieldReckoning> reckon(FieldCase item) {
+        Field field = item.field();
+        if (input.roster().mixesOf(field).isEmpty()) {
+            return Optional.empty();
+        }
+        return input.roster()
+                .recipeOf(field)
+                .flatMap(recipe -> Optional.ofNullable(traces.get(field.property()))
+                        .map(weather -> FieldReckoning.of(item, recipe, weather, input)));
+    }
+
+    private Result result(Effort effort) {
+        PlanProblem problem = problem();
+        Plan plan = Planner.plan(problem, effort);
+        WindowDecider.Decided decided = WindowDecider.decide(
+                input.memory().windows(),
+                WindowDetector.detect(
+                        watches(),
+                        plan,
+                        input.roster().crew(),
+                        input.rules().windows().watch(),
+                        input.asOf()),
+                input.rules().windows(),
+                input.asOf());
+        Outlook outlook = new Outlook(
+                input.asOf(),
+                stamps(),
+                fields(),
+                traces.entrySet().stream()
+                        .collect(Collectors.toMap(
+                                Map.Entry::getKey,
+                                e -> RainPictures.of(e.getValue(), input.zone()))),
+                plan,
+                decided.next().open().stream().map(open -> open.latest()).toList());
+        return new Result(outlook, problem, decided);
+    }
+
+    private PlanProblem problem() {
+        return new PlanProblem(
+                input.asOf(),
+                input.planHorizon(),
+                input.roster().crew(),
+                reckoned.stream().map(this::job).toList(),
+                input.rules().prices(),
+                input.memory().lastOrder());
+    }
+
+    private Job job(FieldReckoning field) {
+        Property property = input.roster().properties().get(field.item().field().property());
+        List<Job.MixOption> options = field.stands().stream()
+                .filter(stand -> !input.memory().outOfStock().contains(stand.mix()))
+                .map(stand -> new Job.MixOption(stand.mix(), stand.chance(), stand.worth()))
+                .toList();
+        return new Job(
+                field.item(),
+                field.recipe(),
+                property == null ? field.item().field().place() : property.place(),
+                options,
+                field.stopped().of(field.recipe()),
+                firmedByRain(field));
+    }
+
+    private static BitSet firmedByRain(FieldReckoning field) {
+        boolean asked =
+                field.recipe().stages().stream().anyMatch(s -> s.limits().rainDoesIt());
+        return asked ? field.stopped().firmedByRain() : new BitSet();
+    }
+
+    private List<PropertyWatch> watches() {
+        Map<String, List<FieldReckoning>> byProperty = reckoned.stream()
+                .collect(Collectors.groupingBy(
+                        f -> f.item().field().property(), TreeMap::new, Collectors.toList()));
+        List<PropertyWatch> watches = new ArrayList<>();
+        byProperty.forEach((name, fields) -> Optional.ofNullable(
+                        input.roster().properties().get(name))
+                .ifPresent(property -> watches.add(new PropertyWatch(
+                        property,
+                        fields.get(0).traces(),
+                        fields.stream().map(this::pending).toList()))));
+        return watches;
+    }
+
+    private PropertyWatch.Pending pending(FieldReckoning reckoning) {
+        Field field = reckoning.item().field();
+        return new PropertyWatch.Pending(field, input.roster().mixesOf(field).get(0));
+    }
+
+    private Map<String, ForecastSeries.Stamp> stamps() {
+        Map<String, ForecastSeries.Stamp> stamps = new TreeMap<>();
+        input.weather()
+                .forEach((property, weather) ->
+                        weather.forecast().ifPresent(f -> stamps.put(property, f.stamp())));
+        return stamps;
+    }
+
+    private List<Outlook.FieldOutlook> fields() {
+        Map<String, FieldReckoning> byName = reckoned.stream()
+                .collect(Collectors.toMap(f -> f.item().field().name(), Function.identity()));
+        Readying readying = new Readying(input);
+        return input.fields().stream()
+                .map(item -> {
+                    Optional<FieldReckoning> known =
+                            Optional.ofNullable(byName.get(item.field().name()));
+                    return new Outlook.FieldOutlook(
+                            item,
+                            readying.of(item, known),
+                            known.map(FieldReckoning::stands).orElse(List.of()),
+                            known.map(FieldReckoning::seedbed));
+                })
+                .toList();
+    }
+}

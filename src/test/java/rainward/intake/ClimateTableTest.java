@@ -1,0 +1,29 @@
+package rainward.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import rainward.weather.Climate;
+
+class ClimateTableTest {
+
+    static final ClimateTable TABLE = new ClimateTable(TableFolder.onClassPath());
+
+    @Test
+    void julyIsTheWarmestMonthOfTheDemoRegion() {
+        Climate climate = TABLE.of("southern michigan");
+
+        double july = climate.on(LocalDate.of(2026, 7, 14)).airTempMaxC();
+        assertThat(climate.months()).allMatch(month -> month.airTempMaxC() <= july);
+    }
+
+    @Test
+    void anUnknownRegionIsNamedWithThoseThatAreKnown() {
+        assertThatThrownBy(() -> TABLE.of("the moon"))
+                .isInstanceOf(BadTableException.class)
+                .hasMessageContaining("'the moon' has 0 months")
+                .hasMessageContaining("southern michigan");
+    }
+}
