@@ -66,8 +66,9 @@ record Ask(Service service, HttpUrl url, Optional<Posted> body, Wish wish) {
         return body.map(b -> plain + "#" + Sha256.of(b.text()).substring(0, 16)).orElse(plain);
     }
 
+    /** What is left alone in trouble: one service at one host. */
     String host() {
-        return Addresses.hostOf(url);
+        return service.code() + "@" + Addresses.hostOf(url);
     }
 
     private Ask with(Wish other) {

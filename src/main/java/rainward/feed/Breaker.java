@@ -2,7 +2,10 @@ package rainward.feed;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainward.feed.Answer.Why;
 import rainward.weather.HostPauses;
 import rainward.weather.HostPauses.Trouble;
@@ -34,7 +37,7 @@ final class Breaker {
 
     private static String paused(Trouble trouble) {
         return "is left alone until "
-                + trouble.until().truncatedTo(java.time.temporal.ChronoUnit.SECONDS) + ": "
+                + trouble.until().truncatedTo(ChronoUnit.SECONDS) + ": "
                 + trouble.words();
     }
 
@@ -50,27 +53,28 @@ final class Breaker {
     }
 
     /** Notes a failed question; returns the failure with the time from which to ask again. */
-    Why failed(Ask ask, Why why, Instant now) {
+    Why failed(Ask ask, Why why, Round round) {
+        Instant now = round.now();
         if (why.kind() == Kind.NOT_SERVED || why.kind() == Kind.REFUSED) {
             answered(ask);
             return why;
         }
         Optional<Trouble> before = pauses.find(ask.host());
         int failures = before.map(Trouble::failures).orElse(0) + 1;
-        Instant since = before.map(Trouble::since).orElse(now);
-        Instant until = until(ask, why, failures, now);
-        pauses.keep(new Trouble(ask.host(), failures, since, until, why.words()));
-        return until.isAfter(now) ? why.until(until) : why;
+        Instant since = before.map(Trouble::since).orElse(round.asOf());
+        Optional<Instant> until = until(ask, why, failures, now);
+        pauses.keep(new Trouble(ask.host(), failures, since, until.orElse(since), why.words()));
+        return until.map(why::until).orElse(why);
     }
 
-    private static Instant until(Ask ask, Why why, int failures, Instant now) {
-        Instant asked = why.retryAt().orElse(now);
-        Instant own = switch (why.kind()) {
-            case BLOCKED -> now.plus(LONGEST_PAUSE);
-            case THROTTLED -> now.plus(ask.service().manners().throttlePause());
-            default -> now.plus(circuit(failures));
+    private static Optional<Instant> until(Ask ask, Why why, int failures, Instant now) {
+        Duration own = switch (why.kind()) {
+            case BLOCKED -> LONGEST_PAUSE;
+            case THROTTLED -> ask.service().manners().throttlePause();
+            default -> circuit(failures);
         };
-        return asked.isAfter(own) ? asked : own;
+        Optional<Instant> ours = own.isZero() ? Optional.empty() : Optional.of(now.plus(own));
+        return Stream.concat(why.retryAt().stream(), ours.stream()).max(Comparator.naturalOrder());
     }
 
     static Duration circuit(int failures) {

@@ -42,7 +42,11 @@ public record FeedSettings(
 
     /** Base address of a service. */
     public URI address(Service service) {
-        return addresses.getOrDefault(service, URI.create(service.usualAddress()));
+        Service at = service == Service.NWS_ALERTS || service == Service.NWS_STATIONS
+                ? Service.NWS
+                : service;
+        return addresses.getOrDefault(
+                service, addresses.getOrDefault(at, URI.create(service.usualAddress())));
     }
 
     /**

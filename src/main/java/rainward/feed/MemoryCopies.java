@@ -19,4 +19,9 @@ public final class MemoryCopies implements LastGoodCopies {
     public void keep(Copy copy) {
         copies.put(copy.address(), copy);
     }
+
+    /** Forgets them all. */
+    void clear() {
+        copies.clear();
+    }
 }

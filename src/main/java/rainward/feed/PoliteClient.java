@@ -142,7 +142,7 @@ public final class PoliteClient {
             }
             Optional<Duration> wait = n + 1 < tries ? waitFor(why, attempt, n) : Optional.empty();
             if (wait.isEmpty() || !pacing.waited(wait.get())) {
-                Why told = breaker.failed(attempt.ask(), why, attempt.round().now());
+                Why told = breaker.failed(attempt.ask(), why, attempt.round());
                 return new Refused<>(told, attempt.kept());
             }
             attempt.round().waited(wait.get());
@@ -173,7 +173,7 @@ public final class PoliteClient {
     }
 
     private Optional<Duration> throttled(Ask ask, Optional<Duration> asked) {
-        if (asked.isPresent() || ask.service() != Service.NWS) {
+        if (asked.isPresent() || !ask.service().code().startsWith("nws")) {
             return asked;
         }
         return Optional.of(pacing.shortPause());

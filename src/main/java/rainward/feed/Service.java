@@ -5,6 +5,9 @@ import java.time.Duration;
 /** The public services that are asked, each with the manners it asks for. */
 public enum Service {
     NWS("nws", "https://api.weather.gov", Manners.of(4, 10, 1)),
+    /** Alerts of the same host; their trouble is not the forecast's. */
+    NWS_ALERTS("nws-alerts", "https://api.weather.gov", Manners.of(4, 2, 1)),
+    NWS_STATIONS("nws-stations", "https://api.weather.gov", Manners.of(2, 15, 1)),
     MET_NORWAY("met-norway", "https://api.met.no", Manners.of(2, 30, 60)),
     OPEN_METEO("open-meteo", "https://api.open-meteo.com", Manners.of(2, 60, 60)),
     OPEN_METEO_ENSEMBLE(

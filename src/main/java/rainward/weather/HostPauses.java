@@ -21,7 +21,7 @@ public interface HostPauses {
     /**
      * A host in trouble.
      *
-     * @param host name and port
+     * @param host a service at a host and port
      * @param failures in a row
      * @param since the first of them
      * @param until not asked before; equal to {@code since} where it may be asked
