@@ -1,6 +1,5 @@
 package rainward.weather;
 
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 
@@ -21,15 +20,26 @@ final class RainSheet {
 
     private static final double STEP_LENGTH = 0.5698402909980532;
 
+    /** Lifts members that rain above all that do not; latent values stay below it. */
+    private static final double ABOVE_ALL_LATENT = 100;
+
+    /** Keeps the latent order among traces of one member. */
+    private static final double TIE_BREAK = 1e-6;
+
+    private static final int TRACE_BITS = 0xFFFF;
+    private static final double[] NO_TOTALS = {};
+
     private final HourGrid grid;
     private final WetAmounts amounts;
+    private final MemberCourses members;
     private final double[][] rainMm;
     private final double[][] peak30MmPerH;
     private final long[] order;
 
-    RainSheet(HourGrid grid, int traces, WetAmounts amounts) {
+    RainSheet(HourGrid grid, int traces, WetAmounts amounts, MemberCourses members) {
         this.grid = grid;
         this.amounts = amounts;
+        this.members = members;
         this.rainMm = new double[grid.hours()][traces];
         this.peak30MmPerH = new double[grid.hours()][traces];
         this.order = new long[traces];
@@ -49,30 +59,73 @@ final class RainSheet {
     }
 
     /**
-     * Lets a period's rain fall.
+     * Lets a period's rain fall: ranked and shaped by the members of an ensemble where they speak
+     * of the period, by the latent field where not.
      *
      * @param period not before the last one
      * @param latent value of each trace; the highest are the wettest
      * @param draw shared by all points
      */
     void add(WetPeriod period, double[] latent, Draw draw) {
-        int wet = (int) Math.floor(order.length * period.probability() + draw.roundShare);
+        double asked = order.length * period.probability() + draw.roundShare;
+        int wet = Math.min(order.length, (int) Math.floor(asked));
         if (wet == 0) {
             return;
         }
-        rank(latent);
-        double aboveMm = Math.max(0, period.meanWetMm() - RainAmount.MEASURABLE_MM);
-        double[] multiples = amounts.multiples(Math.min(wet, order.length));
-        Place place = new Place(grid, period.parts());
-        for (int rank = 0; rank < multiples.length; rank++) {
-            int trace = (int) order[order.length - 1 - rank] & TRACE_BITS;
-            double mm = RainAmount.MEASURABLE_MM + aboveMm * multiples[rank];
-            place.pick(fraction(draw.whereShare + trace * STEP_WHERE));
-            storm(place, fraction(draw.lengthShare + trace * STEP_LENGTH), trace, mm);
+        if (members.cover(period.window())) {
+            addMembers(period, latent, draw, wet);
+        } else {
+            rank(latent);
+            fall(period, amounts.multiples(wet), draw, NO_TOTALS);
         }
     }
 
-    private static final int TRACE_BITS = 0xFFFF;
+    /** The members' own order and spread, moved to the period's chance and mean. */
+    private void addMembers(WetPeriod period, double[] latent, Draw draw, int wet) {
+        double[] totals = members.totalsMm(period.window());
+        double[] score = new double[totals.length];
+        for (int n = 0; n < score.length; n++) {
+            boolean rains = totals[n] > 0;
+            score[n] = rains ? ABOVE_ALL_LATENT + totals[n] + TIE_BREAK * latent[n] : latent[n];
+        }
+        rank(score);
+        double[] above = new double[wet];
+        for (int rank = 0; rank < wet; rank++) {
+            above[rank] = Math.max(0, totals[traceOf(rank)] - RainAmount.MEASURABLE_MM);
+        }
+        double sum = Arrays.stream(above).sum();
+        double[] multiples = sum > 0
+                ? Arrays.stream(above).map(mm -> mm * wet / sum).toArray()
+                : amounts.multiples(wet);
+        fall(period, multiples, draw, totals);
+    }
+
+    private void fall(WetPeriod period, double[] multiples, Draw draw, double[] totals) {
+        double aboveMm = Math.max(0, period.meanWetMm() - RainAmount.MEASURABLE_MM);
+        Place place = new Place(grid, period.parts());
+        for (int rank = 0; rank < multiples.length; rank++) {
+            int trace = traceOf(rank);
+            double mm = RainAmount.MEASURABLE_MM + aboveMm * multiples[rank];
+            if (totals.length > 0 && totals[trace] > 0) {
+                likeMember(period, trace, mm / totals[trace]);
+            } else {
+                place.pick(fraction(draw.whereShare + trace * STEP_WHERE));
+                storm(place, fraction(draw.lengthShare + trace * STEP_LENGTH), trace, mm);
+            }
+        }
+    }
+
+    private void likeMember(WetPeriod period, int trace, double scale) {
+        double[] course = members.course(trace);
+        int last = MemberCourses.hour(grid, period.window().to());
+        for (int h = MemberCourses.hour(grid, period.window().from()); h < last; h++) {
+            put(h, trace, scale * course[h]);
+        }
+    }
+
+    private int traceOf(int rank) {
+        return (int) order[order.length - 1 - rank] & TRACE_BITS;
+    }
 
     /**
      * Sorts traces by latent value: the value in the high bits of a number, the trace in the low.
@@ -88,14 +141,17 @@ final class RainSheet {
 
     private void storm(Place place, double length, int trace, double mm) {
         int fits = Math.min(place.hours(), StormBlock.LONGEST_H);
-        int hours = 1 + (int) (length * fits);
+        int hours = StormBlock.hours(length, fits);
         int start = place.from + (int) (place.along * (place.hours() - hours + 1));
         double[] shares = StormBlock.of(hours);
         for (int h = 0; h < hours; h++) {
-            double fell = mm * shares[h];
-            rainMm[start + h][trace] += fell;
-            peak30MmPerH[start + h][trace] += fell * PEAK_30_OVER_HOUR;
+            put(start + h, trace, mm * shares[h]);
         }
+    }
+
+    private void put(int hour, int trace, double mm) {
+        rainMm[hour][trace] += mm;
+        peak30MmPerH[hour][trace] += mm * PEAK_30_OVER_HOUR;
     }
 
     private static double fraction(double value) {
@@ -117,16 +173,12 @@ final class RainSheet {
             double sum = 0;
             double whole = parts.stream().mapToDouble(WetPeriod.Part::meanMm).sum();
             for (int i = 0; i < until.length; i++) {
-                edges[i] = hour(grid, parts.get(i).window().from());
+                edges[i] = MemberCourses.hour(grid, parts.get(i).window().from());
                 sum += parts.get(i).meanMm() / whole;
                 until[i] = sum;
             }
-            edges[until.length] =
-                    hour(grid, parts.get(until.length - 1).window().to());
-        }
-
-        private static int hour(HourGrid grid, java.time.Instant instant) {
-            return (int) Duration.between(grid.start(), instant).toHours();
+            edges[until.length] = MemberCourses.hour(
+                    grid, parts.get(until.length - 1).window().to());
         }
 
         void pick(double uniform) {

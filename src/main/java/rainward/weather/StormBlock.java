@@ -1,10 +1,10 @@
 package rainward.weather;
 
 /**
- * How the rain of a wet period falls: one storm of 1 to 6 whole hours, all durations that fit
- * equally likely, anywhere in its part of the period, with a triangular course that peaks after
- * 0.375 of its duration (Yen and Chow 1980, from memory). That a storm lasts at most 6 h is our own
- * assumption.
+ * How the rain of a wet period falls: one storm of 1 to 6 whole hours, short ones the commonest,
+ * anywhere in its part of the period, with a triangular course that peaks after 0.375 of its
+ * duration (Yen and Chow 1980, from memory). The spread of durations is our own assumption, no
+ * source.
  */
 final class StormBlock {
 
@@ -34,6 +34,18 @@ final class StormBlock {
         return along <= PEAK_AT
                 ? along * along / PEAK_AT
                 : 1 - (1 - along) * (1 - along) / (1 - PEAK_AT);
+    }
+
+    /**
+     * Duration of a storm: the square of a uniform number over the hours that fit, 2.6 h in the
+     * mean where 6 fit.
+     *
+     * @param uniform 0 to below 1
+     * @param fit hours that it may last, at least 1 [h]
+     * @return 1 to {@code fit} [h]
+     */
+    static int hours(double uniform, int fit) {
+        return 1 + (int) (uniform * uniform * fit);
     }
 
     /** Shares of each hour of a storm; they add up to 1. */

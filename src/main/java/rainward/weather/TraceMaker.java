@@ -22,7 +22,7 @@ public final class TraceMaker {
     private TraceMaker() {}
 
     /**
-     * Traces of all points.
+     * Traces of all points, from official forecasts alone.
      *
      * @param forecasts one a point, as issued
      * @param settings how many, from which seed, over which horizon
@@ -31,49 +31,63 @@ public final class TraceMaker {
      */
     public static List<PointTraces> make(
             List<ForecastSeries> forecasts, TraceSettings settings, Climate climate) {
-        HourGrid grid = HourGrid.covering(settings.horizon());
-        List<RainMarginals> marginals = forecasts.stream()
-                .map(f -> RainMarginals.of(f, settings.horizon(), climate))
-                .toList();
-        return make(forecasts, marginals, settings, climate, grid);
+        return withEnsembles(forecasts.stream().map(PointForecast::of).toList(), settings, climate);
     }
 
-    private static List<PointTraces> make(
-            List<ForecastSeries> forecasts,
-            List<RainMarginals> marginals,
-            TraceSettings settings,
-            Climate climate,
-            HourGrid grid) {
-        List<RainSheet> sheets = rain(forecasts, marginals, settings, grid);
-        List<PointTraces> made = new ArrayList<>();
-        for (int p = 0; p < forecasts.size(); p++) {
-            ForecastSeries forecast = forecasts.get(p);
-            var drawn = HorizonAir.over(forecast.hourly(), grid, forecast.point(), climate);
-            var sun = EvaporationDemand.of(drawn.air(), forecast.point(), climate.elevationM());
+    /**
+     * Traces of all points; where ensembles speak of a wet period their members are the traces,
+     * moved to the official chance and mean, and where there is no official rain their own.
+     *
+     * @param forecasts one a point
+     * @param settings how many, from which seed, over which horizon
+     * @param climate of the region, for what the forecasts do not say
+     * @return one entry a forecast, in the same order
+     */
+    public static List<PointTraces> withEnsembles(
+            List<PointForecast> forecasts, TraceSettings settings, Climate climate) {
+        WetAmounts amounts = new WetAmounts();
+        List<Point> points = forecasts.stream()
+                .map(f -> Point.of(f, settings, climate, amounts))
+                .toList();
+        rain(points, settings);
+        return points.stream().map(p -> p.traces(climate)).toList();
+    }
+
+    /** One point while its rain is made. */
+    private record Point(
+            ForecastSeries series, HourGrid grid, RainMarginals marginals, RainSheet sheet) {
+
+        static Point of(
+                PointForecast forecast,
+                TraceSettings settings,
+                Climate climate,
+                WetAmounts amounts) {
+            HourGrid grid = HourGrid.covering(settings.horizon());
+            var members = MemberCourses.of(forecast.ensembles(), grid, settings.traces());
+            ForecastSeries series =
+                    forecast.tellsRain() ? forecast.series() : forecast.withRain(members.outlook());
+            RainMarginals marginals = RainMarginals.of(series, settings.horizon(), climate);
+            var sheet = new RainSheet(grid, settings.traces(), amounts, members);
+            return new Point(series, grid, marginals, sheet);
+        }
+
+        PointTraces traces(Climate climate) {
+            var drawn = HorizonAir.over(series.hourly(), grid, series.point(), climate);
+            var sun = EvaporationDemand.of(drawn.air(), series.point(), climate.elevationM());
             List<String> warnings = Stream.of(
-                            marginals.get(p).warnings().stream(), drawn.warning().stream())
+                            marginals.warnings().stream(), drawn.warning().stream())
                     .flatMap(w -> w)
                     .toList();
-            Traces traces = sheets.get(p).traces(drawn.air(), sun);
-            made.add(new PointTraces(traces, marginals.get(p), warnings));
+            return new PointTraces(sheet.traces(drawn.air(), sun), marginals, warnings);
         }
-        return made;
     }
 
-    /** Rain of all points. */
-    static List<RainSheet> rain(
-            List<ForecastSeries> forecasts,
-            List<RainMarginals> marginals,
-            TraceSettings settings,
-            HourGrid grid) {
-        WetAmounts amounts = new WetAmounts();
-        List<RainSheet> sheets = forecasts.stream()
-                .map(f -> new RainSheet(grid, settings.traces(), amounts))
-                .toList();
+    private static void rain(List<Point> points, TraceSettings settings) {
         LatentField field = new LatentField(
-                settings, forecasts.stream().map(ForecastSeries::point).toList());
-        byMiddle(marginals).forEach((middle, here) -> fall(field, middle, here, sheets));
-        return sheets;
+                settings, points.stream().map(p -> p.series.point()).toList());
+        List<RainSheet> sheets = points.stream().map(Point::sheet).toList();
+        byMiddle(points.stream().map(Point::marginals).toList())
+                .forEach((middle, here) -> fall(field, middle, here, sheets));
     }
 
     private static void fall(

@@ -1,0 +1,32 @@
+package rainward.weather;
+
+import java.util.List;
+
+/**
+ * All that is forecast for one point.
+ *
+ * @param series the official forecast; its chances and amounts hold
+ * @param ensembles courses that services reckon with for the same point; may be empty
+ */
+public record PointForecast(ForecastSeries series, List<WeightedEnsemble> ensembles) {
+
+    public PointForecast {
+        ensembles = List.copyOf(ensembles);
+    }
+
+    /** A forecast without an ensemble. */
+    public static PointForecast of(ForecastSeries series) {
+        return new PointForecast(series, List.of());
+    }
+
+    boolean tellsRain() {
+        return !series.rain().amounts().isEmpty()
+                || !series.rain().probabilities().isEmpty();
+    }
+
+    /** The official forecast with the rain of another teller. */
+    ForecastSeries withRain(ForecastSeries.RainOutlook rain) {
+        return new ForecastSeries(
+                series.stamp(), series.point(), series.hourly(), rain, series.warnings());
+    }
+}
