@@ -1,133 +1,141 @@
 package rainward.stand;
 
-import java.util.Arrays;
 import rainward.farm.MixComponent;
 import rainward.farm.Species;
 
 /**
- * One kind of seed of a mix on one trace, for all seeding hours: the classes of the seed lot
+ * One kind of seed of a mix on one trace, for all seeding steps: the classes of the seed lot
  * germinate, their fates are looked up, and what comes up is added to the tally.
+ *
+ * <p>A seed put in at step {@code s} germinates in the first step {@code g} by which the progress
+ * from {@code s} to {@code g} adds up to 1. The progress of a step does not depend on {@code s}, so
+ * {@code g} only moves on as {@code s} does, and one walk along the trace serves all {@code s}.
  */
 final class ComponentRun {
-    private static final int STRIDE = SeedlingFates.STRIDE;
-
-    private final int firstHour;
-    private final int seedingHours;
+    private final StepGrid grid;
     private final ComponentShare share;
     private final double[] basePotentialsMpa;
     private final Kept kept;
     private final SeedlingFates fates;
     private final boolean tooDeep;
-    private final double[] progress;
-    private final double[] sums;
-    private final double[] scorched;
-    private final int[] waiting;
-    private final int[] soaking;
 
-    ComponentRun(StandCase question, MixComponent component, StandRules rules) {
+    // By class: progress of each step, progress since seeding, and the step reached.
+    private final double[][] progress;
+    private final double[] done;
+    private final int[] reached;
+
+    ComponentRun(StandCase question, MixComponent component, StandRules rules, StepGrid grid) {
         Species species = component.species();
         double depthCm = question.soil().seedZone().depthCm();
-        int hours = question.soil().hours();
-        firstHour = question.firstHour();
-        seedingHours = question.hours().count();
+        int classes = rules.grain().seedClasses();
+        this.grid = grid;
         share = ComponentShare.of(question, component, rules);
-        basePotentialsMpa = new HydrothermalTime(species).basePotentialsMpa(rules.seedClasses());
-        kept = new Kept(species, hours, rules.seedling());
-        fates = new SeedlingFates(species, depthCm, hours, rules.seedling());
+        basePotentialsMpa = new HydrothermalTime(species).basePotentialsMpa(classes);
+        kept = new Kept(species, grid, rules.seedling());
+        fates = new SeedlingFates(species, depthCm, grid, rules.seedling());
         tooDeep = depthCm > species.emergence().greatestDepthCm();
-        progress = new double[hours + 1];
-        sums = new double[seedingHours * STRIDE];
-        scorched = new double[seedingHours];
-        waiting = new int[seedingHours];
-        soaking = new int[seedingHours];
+        progress = new double[classes][grid.steps()];
+        done = new double[classes];
+        reached = new int[classes];
     }
 
     /** Runs along a trace and adds what comes of it to the tally. */
-    void run(TraceColumns.Column trace, double[] worthByHour, StandTally tally) {
+    void run(TraceColumns.Column trace, double[] worthByStep, StandTally tally) {
         if (tooDeep) {
             return;
         }
         kept.run(trace);
-        fates.reckon(trace, kept, worthByHour);
-        Arrays.fill(sums, 0);
-        Arrays.fill(scorched, 0);
-        Arrays.fill(waiting, 0);
-        Arrays.fill(soaking, 0);
-        for (double basePotentialMpa : basePotentialsMpa) {
-            germinate(basePotentialMpa, trace.feltPotentialMpa);
+        fates.reckon(trace, kept, worthByStep);
+        for (int k = 0; k < progress.length; k++) {
+            soak(progress[k], basePotentialsMpa[k], trace.feltPotentialMpa, kept.progressPerMpa);
+            done[k] = 0;
+            reached[k] = grid.firstStep() - 1;
         }
-        hand(tally);
+        SeedSum sum = new SeedSum();
+        for (int s = 0; s < grid.seedingSteps(); s++) {
+            sum.clear();
+            germinate(grid.firstStep() + s, sum);
+            hand(s, sum, tally);
+        }
     }
 
-    /**
-     * Germinates one class for all seeding hours at once: a seed put in at hour {@code s}
-     * germinates in the first hour {@code g} with {@code progress(g + 1) - progress(s) >= 1}, which
-     * only moves on as {@code s} does.
-     */
-    private void germinate(double basePotentialMpa, double[] feltPotentialMpa) {
-        for (int h = 0; h < feltPotentialMpa.length; h++) {
-            double above = Math.max(0, feltPotentialMpa[h] - basePotentialMpa);
-            progress[h + 1] = progress[h] + above * kept.progressPerMpa[h];
+    private static void soak(
+            double[] progress, double basePotentialMpa, double[] feltMpa, double[] perMpa) {
+        for (int t = 0; t < progress.length; t++) {
+            progress[t] = Math.max(0, feltMpa[t] - basePotentialMpa) * perMpa[t];
         }
-        int g = firstHour;
-        for (int s = 0; s < seedingHours; s++) {
-            double done = progress[firstHour + s] + 1;
-            while (g < feltPotentialMpa.length && progress[g + 1] < done) {
+    }
+
+    private void germinate(int seededAt, SeedSum sum) {
+        int last = grid.steps() - 1;
+        for (int k = 0; k < progress.length; k++) {
+            double[] of = progress[k];
+            double sofar = done[k];
+            int g = reached[k];
+            while (sofar < 1 && g < last) {
                 g++;
+                sofar += of[g];
             }
-            if (g == feltPotentialMpa.length) {
-                // All seed put in from here on has not started when the trace ends.
-                (feltPotentialMpa[g - 1] > basePotentialMpa ? soaking : waiting)[s]++;
-                break;
+            if (sofar >= 1) {
+                sum.add(fates, g);
+            } else if (of[last] > 0) {
+                sum.underWay++;
+            } else {
+                sum.waiting++;
             }
-            add(s, g);
+            done[k] = sofar - of[seededAt];
+            reached[k] = g;
         }
     }
 
-    private void add(int s, int g) {
-        int to = s * STRIDE;
-        int from = g * STRIDE;
-        sums[to] += fates.fates[from];
-        sums[to + 1] += fates.fates[from + 1];
-        sums[to + 2] += fates.fates[from + 2];
-        sums[to + 3] += fates.fates[from + 3];
-        if (kept.hot()) {
-            scorched[s] += fates.scorched[g];
-        }
-    }
-
-    private void hand(StandTally tally) {
-        int waitingNow = 0;
-        int soakingNow = 0;
-        for (int s = 0; s < seedingHours; s++) {
-            waitingNow += waiting[s];
-            soakingNow += soaking[s];
-            hand(s, waitingNow, soakingNow, tally);
-        }
-    }
-
-    private void hand(int s, int waits, int soaks, StandTally tally) {
+    private void hand(int s, SeedSum sum, StandTally tally) {
         double classes = basePotentialsMpa.length;
-        double before = 1 / kept.rain[firstHour + s];
-        double leftAtEnd = kept.rain[kept.rain.length - 1] * before;
-        double packed = sums[s * STRIDE + 3];
-        double germinated = Math.floor(packed / SeedlingFates.UNDER_WAY);
-        double dead = packed - germinated * SeedlingFates.UNDER_WAY;
-        double underWay = germinated + soaks;
+        double before = 1 / kept.rain[grid.firstStep() + s];
+        double leftAtEnd = kept.rain[grid.steps()] * before;
         double plants = share.plants() / classes;
         double came = plants * before;
-        int at = s * STRIDE;
-        tally.plants(s, came * sums[at], came * sums[at + 1], came * sums[at + 2]);
-        tally.open(s, plants * leftAtEnd * underWay, plants * leftAtEnd * waits);
-        double open = underWay + waits;
+        tally.plants(s, came * sum.plants, came * sum.worth, came * sum.step);
+        tally.open(s, plants * leftAtEnd * sum.underWay, plants * leftAtEnd * sum.waiting);
+        double open = sum.underWay + sum.waiting;
         double washed =
-                classes - dead - open - scorched[s] - before * sums[at] + open * (1 - leftAtEnd);
+                classes - (sum.dead + sum.scorched + open * leftAtEnd) - before * sum.plants;
         double weight = share.weight() / classes;
         tally.losses(
                 s,
-                weight * dead,
+                weight * sum.dead,
                 weight * washed,
-                weight * scorched[s],
-                weight * waits * leftAtEnd);
+                weight * sum.scorched,
+                weight * leftAtEnd * sum.waiting);
+    }
+
+    /** Classes of one seeding step, added up. */
+    private static final class SeedSum {
+        private double plants;
+        private double worth;
+        private double step;
+        private double scorched;
+        private double dead;
+        private double underWay;
+        private double waiting;
+
+        void clear() {
+            plants = 0;
+            worth = 0;
+            step = 0;
+            scorched = 0;
+            dead = 0;
+            underWay = 0;
+            waiting = 0;
+        }
+
+        void add(SeedlingFates fates, int g) {
+            int at = g * SeedlingFates.STRIDE;
+            plants += fates.fates[at];
+            worth += fates.fates[at + 1];
+            step += fates.fates[at + 2];
+            scorched += fates.fates[at + 3];
+            dead += fates.fates[at + 4];
+            underWay += fates.fates[at + 5];
+        }
     }
 }

@@ -15,12 +15,14 @@ final class StandCalendar {
 
     private final StandCase question;
     private final StandRules.Beyond beyond;
+    private final StepGrid grid;
     private final Instant judgedAt;
     private final double spareDays;
 
-    StandCalendar(StandCase question, StandRules.Beyond beyond) {
+    StandCalendar(StandCase question, StandRules.Beyond beyond, StepGrid grid) {
         this.question = question;
         this.beyond = beyond;
+        this.grid = grid;
         judgedAt = judgedAt();
         Instant end = question.traces().timeOf(question.traces().hours());
         spareDays = Duration.between(end, judgedAt).toHours() / 24.0;
@@ -37,11 +39,11 @@ final class StandCalendar {
         return check.isBefore(seasonEnd) ? check : seasonEnd;
     }
 
-    /** Worth of a seedling by hour of emergence; -1 where it comes too late to count. */
-    double[] worthByHour() {
-        double[] worth = new double[question.traces().hours()];
-        for (int h = 0; h < worth.length; h++) {
-            worth[h] = worthAt(question.traces().timeOf(h));
+    /** Worth of a seedling by step of emergence; -1 where it comes too late to count. */
+    double[] worthByStep() {
+        double[] worth = new double[grid.steps()];
+        for (int step = 0; step < worth.length; step++) {
+            worth[step] = worthAt(question.traces().timeOf(grid.hour(step)));
         }
         return worth;
     }
@@ -70,9 +72,9 @@ final class StandCalendar {
     }
 
     private Later later(double chance, double days) {
-        int hour = question.traces().hours() + (int) Math.round(days * 24);
-        double worth = Math.max(0, worthAt(question.traces().timeOf(hour)));
-        return new Later(worth > 0 ? chance : 0, worth, hour);
+        int step = grid.steps() + (int) Math.round(days / grid.days());
+        double worth = Math.max(0, worthAt(question.traces().timeOf(grid.hour(step))));
+        return new Later(worth > 0 ? chance : 0, worth, step);
     }
 
     private double worthAt(Instant instant) {
@@ -92,7 +94,7 @@ final class StandCalendar {
      *
      * @param chance that it still makes the stand, 0 to 1
      * @param worth of the stand then, 0 to the mix's full worth
-     * @param hour of emergence, counted from the start of the traces
+     * @param step of emergence, counted from the start of the traces
      */
-    record Later(double chance, double worth, int hour) {}
+    record Later(double chance, double worth, int step) {}
 }

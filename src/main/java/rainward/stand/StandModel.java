@@ -22,20 +22,21 @@ public final class StandModel {
 
     /** Answers for every seeding hour of the question. */
     public StandOutlook outlook(StandCase question) {
-        StandCalendar calendar = new StandCalendar(question, rules.beyond());
-        double[] worthByHour = calendar.worthByHour();
+        StepGrid grid = StepGrid.of(question, rules.grain().stepHours());
+        StandCalendar calendar = new StandCalendar(question, rules.beyond(), grid);
+        double[] worthByStep = calendar.worthByStep();
         double depthCm = question.soil().seedZone().depthCm();
         SurfaceDamage damage = new SurfaceDamage(question.conditions(), depthCm, rules.damage());
-        TraceColumns columns = new TraceColumns(question, damage);
-        StandTally tally = new StandTally(question, calendar);
+        TraceColumns columns = new TraceColumns(question, damage, grid);
+        StandTally tally = new StandTally(question, calendar, grid);
         List<ComponentRun> seeds = question.mix().components().stream()
-                .map(component -> new ComponentRun(question, component, rules))
+                .map(component -> new ComponentRun(question, component, rules, grid))
                 .toList();
         for (int first = 0; first < question.soil().traces(); first += TraceColumns.WIDTH) {
             int count = columns.load(first);
             for (int i = 0; i < count; i++) {
                 for (ComponentRun seed : seeds) {
-                    seed.run(columns.column(i), worthByHour, tally);
+                    seed.run(columns.column(i), worthByStep, tally);
                 }
                 tally.judge();
             }

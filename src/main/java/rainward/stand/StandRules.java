@@ -5,7 +5,7 @@ import rainward.farm.Require;
 /**
  * Constants that no table gives: what is assumed, with its standing.
  *
- * @param seedClasses classes of equal share that stand for the spread of a seed lot
+ * @param grain how finely time and seed are cut
  * @param fieldFraction share of sound seed that makes plants where water and heat are right: the
  *     rest goes to insects, rot and clods; 60 to 80 % are reckoned with, common practice, no source
  * @param seedling growth and death of seedlings
@@ -13,19 +13,33 @@ import rainward.farm.Require;
  * @param beyond what is assumed after the traces end
  */
 public record StandRules(
-        int seedClasses, double fieldFraction, Seedling seedling, Damage damage, Beyond beyond) {
+        Grain grain, double fieldFraction, Seedling seedling, Damage damage, Beyond beyond) {
 
     /** What the program uses. */
     public static final StandRules DEFAULT = new StandRules(
-            8,
+            new Grain(3, 6),
             0.7,
             new Seedling(1.5, 6, 12, 0.02),
             new Damage(0.3, 0.03, 10),
             new Beyond(21, 9, 0.7, 0.8));
 
     public StandRules {
-        Require.inRange("seedClasses", seedClasses, 1, 200);
         Require.inRange("fieldFraction", fieldFraction, 0.05, 1);
+    }
+
+    /**
+     * How finely time and seed are cut. Three hours still follow the course of a day; what it costs
+     * in accuracy against one hour and many classes is measured in {@code StandGrainTest}.
+     *
+     * @param stepHours length of a step, 1 to 6 [h]
+     * @param seedClasses classes of equal share that stand for the spread of a seed lot
+     */
+    public record Grain(int stepHours, int seedClasses) {
+
+        public Grain {
+            Require.inRange("stepHours", stepHours, 1, 6);
+            Require.inRange("seedClasses", seedClasses, 1, 200);
+        }
     }
 
     /**

@@ -4,40 +4,40 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Gathers what comes up on each trace, judges it by seeding hour, and sums up over traces. */
+/** Gathers what comes up on each trace, judges it by seeding step, and sums up over traces. */
 final class StandTally {
     private final StandCase question;
     private final StandCalendar.Later underWay;
     private final StandCalendar.Later waiting;
-    private final int firstHour;
+    private final StepGrid grid;
     private final double target;
 
-    // One trace, by seeding hour.
+    // One trace, by seeding step.
     private final double[] up;
     private final double[] upWorth;
-    private final double[] upHour;
+    private final double[] upStep;
     private final double[] open;
     private final double[] dry;
 
-    // All traces, by seeding hour.
+    // All traces, by seeding step.
     private final double[] chance;
     private final double[] worth;
     private final double[] dead;
     private final double[] washed;
     private final double[] scorched;
     private final double[] stillDry;
-    private final EmergenceHours emergence;
+    private final EmergenceSteps emergence;
 
-    StandTally(StandCase question, StandCalendar calendar) {
+    StandTally(StandCase question, StandCalendar calendar, StepGrid grid) {
         this.question = question;
         underWay = calendar.underWay();
         waiting = calendar.waiting();
-        firstHour = question.firstHour();
+        this.grid = grid;
         target = question.mix().standTargetFraction();
-        int count = question.hours().count();
+        int count = grid.seedingSteps();
         up = new double[count];
         upWorth = new double[count];
-        upHour = new double[count];
+        upStep = new double[count];
         open = new double[count];
         dry = new double[count];
         chance = new double[count];
@@ -46,13 +46,13 @@ final class StandTally {
         washed = new double[count];
         scorched = new double[count];
         stillDry = new double[count];
-        emergence = new EmergenceHours(count, waiting.hour() + 1);
+        emergence = new EmergenceSteps(count, waiting.step() + 1);
     }
 
-    void plants(int s, double stand, double standWorth, double standHour) {
+    void plants(int s, double stand, double standWorth, double standStep) {
         up[s] += stand;
         upWorth[s] += standWorth;
-        upHour[s] += standHour;
+        upStep[s] += standStep;
     }
 
     void open(int s, double standUnderWay, double standWaiting) {
@@ -80,32 +80,36 @@ final class StandTally {
                     / target;
             chance[s] += chanceOf(s);
         }
-        for (double[] gathered : List.of(up, upWorth, upHour, open, dry)) {
+        for (double[] gathered : List.of(up, upWorth, upStep, open, dry)) {
             Arrays.fill(gathered, 0);
         }
     }
 
     private double chanceOf(int s) {
         if (up[s] >= target) {
-            emergence.add(s, (int) (upHour[s] / up[s]) - firstHour - s);
+            emergence.add(s, (int) (upStep[s] / up[s]) - grid.firstStep() - s);
             return 1;
         }
         if (up[s] + open[s] >= target && underWay.chance() > 0) {
-            emergence.add(s, underWay.hour() - firstHour - s);
+            emergence.add(s, underWay.step() - grid.firstStep() - s);
             return underWay.chance();
         }
         return up[s] + open[s] + dry[s] >= target ? waiting.chance() : 0;
     }
 
-    /** The outlook over all traces judged. */
+    /** The outlook over all traces judged, hour by hour. */
     StandOutlook outlook(boolean[] sowable) {
         int traces = question.soil().traces();
+        double[] hourlyChance = new double[sowable.length];
+        double[] hourlyWorth = new double[sowable.length];
         List<StandOutlook.EmergenceRange> ranges = new ArrayList<>();
         List<StandOutlook.Losses> losses = new ArrayList<>();
-        for (int s = 0; s < chance.length; s++) {
-            chance[s] = sowable[s] ? chance[s] / traces : 0;
-            worth[s] = sowable[s] ? worth[s] / traces : 0;
-            ranges.add(chance[s] > 0 ? range(s) : StandOutlook.EmergenceRange.NEVER);
+        for (int h = 0; h < sowable.length; h++) {
+            int s = grid.seedingStep(question.firstHour() + h);
+            boolean grows = sowable[h] && chance[s] > 0;
+            hourlyChance[h] = sowable[h] ? chance[s] / traces : 0;
+            hourlyWorth[h] = sowable[h] ? worth[s] / traces : 0;
+            ranges.add(grows ? range(s) : StandOutlook.EmergenceRange.NEVER);
             losses.add(new StandOutlook.Losses(
                     dead[s] / traces,
                     washed[s] / traces,
@@ -113,17 +117,24 @@ final class StandTally {
                     stillDry[s] / traces));
         }
         return new StandOutlook(
-                question.mix().name(), question.hours().start(), chance, worth, ranges, losses);
+                question.mix().name(),
+                question.hours().start(),
+                hourlyChance,
+                hourlyWorth,
+                ranges,
+                losses);
     }
 
     private StandOutlook.EmergenceRange range(int s) {
         if (emergence.none(s)) {
-            double days = (waiting.hour() - firstHour - s) / 24.0;
+            double days = (waiting.step() - grid.firstStep() - s) * grid.days();
             return new StandOutlook.EmergenceRange(days, days, days);
         }
-        return new StandOutlook.EmergenceRange(
-                emergence.quantileDays(s, 0.1),
-                emergence.quantileDays(s, 0.5),
-                emergence.quantileDays(s, 0.9));
+        return new StandOutlook.EmergenceRange(days(s, 0.1), days(s, 0.5), days(s, 0.9));
+    }
+
+    /** Middle of the step in which that share of traces is up [d]. */
+    private double days(int s, double share) {
+        return (emergence.quantile(s, share) + 0.5) * grid.days();
     }
 }

@@ -36,27 +36,23 @@ final class SurfaceDamage {
     /**
      * Share of seed that an hour of rain leaves in place.
      *
-     * @param rainMm of the hour [mm]
+     * @param energyMjPerHa of the hour [MJ/ha]
      * @param peak30MmPerH greatest 30-minute intensity [mm/h]
      * @return 0 to 1
      */
-    double stayingFraction(double rainMm, double peak30MmPerH) {
-        double erosivity = RainErosion.hourEnergyMjPerHa(rainMm, peak30MmPerH) * peak30MmPerH;
-        double cutTPerHa = erosivity * lossPerErosivity;
+    double stayingFraction(double energyMjPerHa, double peak30MmPerH) {
+        double cutTPerHa = energyMjPerHa * peak30MmPerH * lossPerErosivity;
         return cutTPerHa > 0 ? 1 - Math.exp(-coverTPerHa / cutTPerHa) : 1;
     }
 
     /**
      * Share of small seed that an hour of rain seals in.
      *
-     * @param rainMm of the hour [mm]
+     * @param energyMjPerHa of the hour [MJ/ha]
      * @param peak30MmPerH greatest 30-minute intensity [mm/h]
      * @return 0 to 1
      */
-    double sealedFraction(double rainMm, double peak30MmPerH) {
-        if (peak30MmPerH < rules.sealFromMmPerH()) {
-            return 0;
-        }
-        return Math.min(1, sealing * RainErosion.hourEnergyMjPerHa(rainMm, peak30MmPerH));
+    double sealedFraction(double energyMjPerHa, double peak30MmPerH) {
+        return peak30MmPerH < rules.sealFromMmPerH() ? 0 : Math.min(1, sealing * energyMjPerHa);
     }
 }

@@ -4,24 +4,35 @@ import java.util.Arrays;
 import rainward.soil.SoilRun;
 
 /**
- * Some traces turned from rows of hours into columns, one trace after the other in memory, so that
- * what follows one seed through time stays in the cache.
+ * Some traces turned from rows of hours into columns of steps, one trace after the other in memory,
+ * so that what follows one seed through time stays in the cache.
  */
 final class TraceColumns {
     /** Traces that share the cache lines of their rows. */
     static final int WIDTH = 8;
 
+    /** Soil drier than that is as dry as can be: no seed starts in it [MPa]. */
+    private static final double DRIEST_MPA = -3;
+
+    /** Bursts below this do nothing to a seedbed [mm/h]; chosen here, no source. */
+    private static final double GENTLE_MM_PER_H = 5;
+
     private final StandCase question;
     private final SurfaceDamage damage;
+    private final StepGrid grid;
     private final double contact;
+    private final double share;
+    private final double[] sums = new double[WIDTH];
     private final Column[] columns;
 
-    TraceColumns(StandCase question, SurfaceDamage damage) {
+    TraceColumns(StandCase question, SurfaceDamage damage, StepGrid grid) {
         this.question = question;
         this.damage = damage;
+        this.grid = grid;
         contact = SeedPlacement.contact(question.conditions());
+        share = 1.0 / grid.stepHours();
         columns = new Column[WIDTH];
-        Arrays.setAll(columns, i -> new Column(question.soil().hours()));
+        Arrays.setAll(columns, i -> new Column(grid.steps()));
     }
 
     /** Column {@code i} of those loaded last. */
@@ -31,28 +42,66 @@ final class TraceColumns {
 
     /** Takes up to {@link #WIDTH} traces from {@code first} on; gives their number. */
     int load(int first) {
-        SoilRun soil = question.soil();
-        int count = Math.min(WIDTH, soil.traces() - first);
-        for (int h = 0; h < soil.hours(); h++) {
-            double[] potential = soil.seedZone().potentialMpa()[h];
-            double[] temp = soil.seedZone().tempC()[h];
-            double[] surfaceTemp = soil.seedZone().surfaceTempC()[h];
-            double[] dryFront = soil.surface().dryFrontCm()[h];
-            double[] rain = question.traces().rainMm()[h];
-            for (int i = 0; i < count; i++) {
-                Column column = columns[i];
-                column.potentialMpa[h] = potential[first + i];
-                column.feltPotentialMpa[h] = potential[first + i] / contact;
-                column.tempC[h] = temp[first + i];
-                column.surfaceTempC[h] = surfaceTemp[first + i];
-                column.dryFrontCm[h] = dryFront[first + i];
-                column.rain(h, rain[first + i] > 0 ? first + i : -1);
+        int count = Math.min(WIDTH, question.soil().traces() - first);
+        for (int i = 0; i < count; i++) {
+            columns[i].clear();
+        }
+        for (int step = 0; step < grid.steps(); step++) {
+            loadSoil(step, first, count);
+            for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
+                loadRain(step, hour, first, count);
             }
         }
         return count;
     }
 
-    /** One trace, by hour. */
+    private void loadSoil(int step, int first, int count) {
+        SoilRun soil = question.soil();
+        sum(soil.seedZone().tempC(), step, first, count);
+        for (int i = 0; i < count; i++) {
+            columns[i].tempC[step] = sums[i] * share;
+        }
+        sum(soil.surface().dryFrontCm(), step, first, count);
+        for (int i = 0; i < count; i++) {
+            columns[i].dryFront(step, sums[i] * share);
+        }
+        sum(soil.seedZone().surfaceTempC(), step, first, count);
+        for (int i = 0; i < count; i++) {
+            columns[i].surface(step, sums[i] * share);
+        }
+        Arrays.fill(sums, 0);
+        for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
+            double[] row = soil.seedZone().potentialMpa()[hour];
+            for (int i = 0; i < count; i++) {
+                sums[i] += Math.max(DRIEST_MPA, row[first + i]);
+            }
+        }
+        for (int i = 0; i < count; i++) {
+            columns[i].potential(step, sums[i] * share, contact);
+        }
+    }
+
+    private void sum(double[][] rows, int step, int first, int count) {
+        Arrays.fill(sums, 0);
+        for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
+            double[] row = rows[hour];
+            for (int i = 0; i < count; i++) {
+                sums[i] += row[first + i];
+            }
+        }
+    }
+
+    private void loadRain(int step, int hour, int first, int count) {
+        double[] peak = question.traces().peak30MmPerH()[hour];
+        for (int i = 0; i < count; i++) {
+            if (peak[first + i] > GENTLE_MM_PER_H) {
+                double rainMm = question.traces().rainMm()[hour][first + i];
+                columns[i].burst(step, rainMm, peak[first + i]);
+            }
+        }
+    }
+
+    /** One trace, by step. */
     final class Column {
         final double[] potentialMpa;
 
@@ -60,35 +109,74 @@ final class TraceColumns {
         final double[] feltPotentialMpa;
 
         final double[] tempC;
+
         final double[] surfaceTempC;
+
         final double[] dryFrontCm;
 
         /** Share of seed that rills leave in place. */
         final double[] stayingFraction;
 
-        /** Share of small seed that is sealed in. */
-        final double[] sealedFraction;
+        /** Share of small seed that is not sealed in. */
+        final double[] openFraction;
 
-        Column(int hours) {
-            potentialMpa = new double[hours];
-            feltPotentialMpa = new double[hours];
-            tempC = new double[hours];
-            surfaceTempC = new double[hours];
-            dryFrontCm = new double[hours];
-            stayingFraction = new double[hours];
-            sealedFraction = new double[hours];
+        private double wettestMpa;
+        private double hottestC;
+        private double deepestDryCm;
+
+        Column(int steps) {
+            potentialMpa = new double[steps];
+            feltPotentialMpa = new double[steps];
+            tempC = new double[steps];
+            surfaceTempC = new double[steps];
+            dryFrontCm = new double[steps];
+            stayingFraction = new double[steps];
+            openFraction = new double[steps];
         }
 
-        private void rain(int hour, int trace) {
-            if (trace < 0) {
-                stayingFraction[hour] = 1;
-                sealedFraction[hour] = 0;
-                return;
-            }
-            double rainMm = question.traces().rainMm()[hour][trace];
-            double peak30MmPerH = question.traces().peak30MmPerH()[hour][trace];
-            stayingFraction[hour] = damage.stayingFraction(rainMm, peak30MmPerH);
-            sealedFraction[hour] = damage.sealedFraction(rainMm, peak30MmPerH);
+        /** Greatest potential that seed feels on this trace. */
+        double wettestMpa() {
+            return wettestMpa;
+        }
+
+        /** Greatest temperature of the surface on this trace. */
+        double hottestC() {
+            return hottestC;
+        }
+
+        /** How far the drying front gets on this trace. */
+        double deepestDryCm() {
+            return deepestDryCm;
+        }
+
+        private void clear() {
+            Arrays.fill(stayingFraction, 1);
+            Arrays.fill(openFraction, 1);
+            wettestMpa = Double.NEGATIVE_INFINITY;
+            hottestC = Double.NEGATIVE_INFINITY;
+            deepestDryCm = 0;
+        }
+
+        private void potential(int step, double meanMpa, double contact) {
+            potentialMpa[step] = meanMpa;
+            feltPotentialMpa[step] = meanMpa / contact;
+            wettestMpa = Math.max(wettestMpa, feltPotentialMpa[step]);
+        }
+
+        private void surface(int step, double meanTempC) {
+            surfaceTempC[step] = meanTempC;
+            hottestC = Math.max(hottestC, meanTempC);
+        }
+
+        private void dryFront(int step, double meanCm) {
+            dryFrontCm[step] = meanCm;
+            deepestDryCm = Math.max(deepestDryCm, meanCm);
+        }
+
+        private void burst(int step, double rainMm, double peak30MmPerH) {
+            double energy = RainErosion.hourEnergyMjPerHa(rainMm, peak30MmPerH);
+            stayingFraction[step] *= damage.stayingFraction(energy, peak30MmPerH);
+            openFraction[step] *= 1 - damage.sealedFraction(energy, peak30MmPerH);
         }
     }
 }

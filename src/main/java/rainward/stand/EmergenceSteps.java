@@ -1,0 +1,32 @@
+package rainward.stand;
+
+/** Counts of traces by seeding step and steps to emergence: quantiles without sorting. */
+final class EmergenceSteps {
+    private final int[][] counts;
+    private final int[] totals;
+
+    EmergenceSteps(int seedingSteps, int greatest) {
+        counts = new int[seedingSteps][greatest + 1];
+        totals = new int[seedingSteps];
+    }
+
+    void add(int seedingStep, int steps) {
+        counts[seedingStep][steps]++;
+        totals[seedingStep]++;
+    }
+
+    boolean none(int seedingStep) {
+        return totals[seedingStep] == 0;
+    }
+
+    /** Least number of steps in which at least that share of the traces is up. */
+    int quantile(int seedingStep, double share) {
+        int left = (int) Math.ceil(share * totals[seedingStep]);
+        int steps = 0;
+        while (left > counts[seedingStep][steps]) {
+            left -= counts[seedingStep][steps];
+            steps++;
+        }
+        return steps;
+    }
+}
