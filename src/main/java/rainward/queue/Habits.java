@@ -1,5 +1,6 @@
 package rainward.queue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rainward.queue.search.Task;
 
@@ -74,24 +76,42 @@ final class Habits {
         }
     }
 
-    /** True where a stage is neither done nor under way. */
-    boolean open(Key key) {
-        return open.contains(key);
-    }
-
     /** Price of moving everything: what is not kept is paid. */
     double allHa() {
         return known.values().stream().mapToDouble(Known::priceHa).sum();
     }
 
     /** What the crew was told about a stage, if anything. */
-    java.util.Optional<Known> of(String field, String stage) {
-        return java.util.Optional.ofNullable(known.get(new Key(field, stage)));
+    Optional<Known> of(String field, String stage) {
+        return Optional.ofNullable(known.get(new Key(field, stage)));
+    }
+
+    /** Told of each stage that was in the last order, whether its place is kept. */
+    interface Judged {
+        void judge(Key key, Known was, boolean kept);
+    }
+
+    /** Goes through the items of a new plan, which are in order of start. */
+    void walk(List<PlanItem> items, Judged judged) {
+        Map<String, Key> last = new HashMap<>();
+        Set<Key> seen = new HashSet<>();
+        for (PlanItem item : items) {
+            Key key = new Key(item.place().field(), item.place().stage());
+            String machine = item.hands().machine();
+            if (!open.contains(key) || !seen.add(key)) {
+                continue;
+            }
+            Key before = last.getOrDefault(machine, NOTHING);
+            of(key.field(), key.stage())
+                    .ifPresent(was -> judged.judge(
+                            key, was, kept(was, machine, before, item.work().from())));
+            last.put(machine, key);
+        }
     }
 
     /** True where the crew would say that an item has not moved. */
-    static boolean kept(Known was, String machine, Key before, Instant start) {
-        long apart = Math.abs(java.time.Duration.between(was.start, start).toMinutes());
+    private static boolean kept(Known was, String machine, Key before, Instant start) {
+        long apart = Math.abs(Duration.between(was.start, start).toMinutes());
         return was.machine.equals(machine)
                 && (was.before.equals(before) || apart <= Task.Habit.SAME_START_MINUTES);
     }

@@ -141,23 +141,8 @@ final class PlanReader {
     }
 
     private double changeHa(List<PlanItem> items) {
-        Map<String, Habits.Key> last = new HashMap<>();
-        Map<Habits.Key, Boolean> seen = new HashMap<>();
-        double kept = 0;
-        for (PlanItem item : items) {
-            Habits.Key key = new Habits.Key(item.place().field(), item.place().stage());
-            String machine = item.hands().machine();
-            Habits.Key before = last.getOrDefault(machine, Habits.NOTHING);
-            Optional<Habits.Known> was = habits.of(key.field(), key.stage());
-            if (seen.putIfAbsent(key, true) == null
-                    && was.isPresent()
-                    && Habits.kept(was.get(), machine, before, item.work().from())) {
-                kept += was.get().priceHa();
-            }
-            if (habits.open(key)) {
-                last.put(machine, key);
-            }
-        }
-        return habits.allHa() - kept;
+        double[] paid = {habits.allHa()};
+        habits.walk(items, (key, was, kept) -> paid[0] -= kept ? was.priceHa() : 0);
+        return paid[0];
     }
 }

@@ -33,6 +33,7 @@ final class ShopBuilder {
     private final List<Person> people;
     private final List<OpenTime> shifts;
     private final int days;
+    private final Drivers drivers;
     private final Map<List<Object>, OpenTime> openTimes = new HashMap<>();
     private final Map<Habits.Key, Integer> ids = new HashMap<>();
 
@@ -46,6 +47,7 @@ final class ShopBuilder {
         Shifts worked = Shifts.of(problem);
         shifts = people.stream().map(worked::of).toList();
         days = worked.days();
+        drivers = Drivers.of(problem.crew());
         for (Job job : problem.jobs()) {
             for (Stage stage : job.recipe().stages()) {
                 ids.put(new Habits.Key(job.name(), stage.name()), ids.size());
@@ -168,7 +170,7 @@ final class ShopBuilder {
             }
             int work = WorkTime.minutes(machine, job.field().field().areaHa());
             for (int p = 0; p < people.size(); p++) {
-                if (people.get(p).canRun(machine.name())) {
+                if (drivers.may(m, p)) {
                     hands.add(new Task.Hand(m, p, work, open(p, closed)));
                 }
             }

@@ -56,7 +56,12 @@ public final class Annealing {
      */
     public static Found search(Decoding decoding, List<Genome> starts, Effort effort) {
         Annealing search = new Annealing(decoding, starts.get(0), effort.seed());
-        starts.forEach(search::consider);
+        search.consider(starts.get(0));
+        for (Genome start : starts.subList(1, starts.size())) {
+            if (effort.spent(search.tries) < 1) {
+                search.consider(start);
+            }
+        }
         for (int round = 0; round < ROUNDS; round++) {
             search.round(effort, round);
         }
@@ -65,7 +70,7 @@ public final class Annealing {
 
     private void consider(Genome genome) {
         tries++;
-        note(genome, decoding.tryOut(genome, 0));
+        note(genome, decoding.tryOut(genome, Decoding.Change.EVERYWHERE));
     }
 
     private void note(Genome genome, double value) {
@@ -77,7 +82,7 @@ public final class Annealing {
 
     private void round(Effort effort, int round) {
         Moves moves = new Moves(decoding, best, random);
-        double value = decoding.tryOut(moves.current(), 0);
+        double value = decoding.tryOut(moves.current(), Decoding.Change.EVERYWHERE);
         decoding.keep();
         double hot = HOT * meanChange(moves, value) * (round == 0 ? 1 : REHEAT);
         double begin = (double) round / ROUNDS;
@@ -104,8 +109,7 @@ public final class Annealing {
     }
 
     private double step(Moves moves, double value, double temperature) {
-        int from = moves.change();
-        double tried = decoding.tryOut(moves.next(), from);
+        double tried = decoding.tryOut(moves.next(), moves.change());
         tries++;
         double worse = value - tried;
         if (worse > 0 && random.nextDouble() >= Math.exp(-worse / temperature)) {

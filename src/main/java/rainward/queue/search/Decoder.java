@@ -24,6 +24,7 @@ public final class Decoder implements Decoding {
     private final int[] underWay;
     private final int pinned;
     private int triedFrom;
+    private int triedTo;
 
     /** Prepares the rows of state, one for each place in the order. */
     public Decoder(Shop shop) {
@@ -75,20 +76,36 @@ public final class Decoder implements Decoding {
     }
 
     @Override
-    public double tryOut(Genome genome, int firstChanged) {
+    public double tryOut(Genome genome, Change change) {
         assignment.useOvertime(genome.choices(), items());
-        triedFrom = firstChanged;
-        if (firstChanged == 0) {
+        triedFrom = change.first();
+        triedTo = items();
+        if (triedFrom == 0) {
             startUp();
         }
-        for (int k = firstChanged; k < items(); k++) {
-            boolean fresh = k == firstChanged && k > 0;
-            int[] before = fresh ? kept[k] : tried[k];
-            double[] sums = fresh ? keptSums[k] : triedSums[k];
-            step(genome, k, before, sums);
+        for (int k = triedFrom; k < items(); k++) {
+            boolean fresh = k == triedFrom && k > 0;
+            step(genome, k, fresh ? kept[k] : tried[k], fresh ? keptSums[k] : triedSums[k]);
+            if (k >= change.last() && asBefore(k + 1)) {
+                triedTo = k + 1;
+                double gain = triedSums[k + 1][0] - keptSums[k + 1][0];
+                return keptSums[items()][0] + gain;
+            }
         }
-        boolean nothing = firstChanged >= items() && firstChanged > 0;
-        return nothing ? keptSums[items()][0] : triedSums[items()][0];
+        return triedSums[items()][0];
+    }
+
+    /** True where all that follows goes as it went for the genome kept last. */
+    private boolean asBefore(int k) {
+        if (!Arrays.equals(tried[k], kept[k])) {
+            return false;
+        }
+        for (int s = 1; s < keptSums[k].length; s++) {
+            if (triedSums[k][s] != keptSums[k][s]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void startUp() {
@@ -185,8 +202,11 @@ public final class Decoder implements Decoding {
 
     @Override
     public void keep() {
-        int from = triedFrom == 0 ? 0 : triedFrom + 1;
-        for (int k = from; k <= items(); k++) {
+        double gain = triedSums[triedTo][0] - keptSums[triedTo][0];
+        for (int k = triedTo + 1; k <= items(); k++) {
+            keptSums[k][0] += gain;
+        }
+        for (int k = triedFrom == 0 ? 0 : triedFrom + 1; k <= triedTo; k++) {
             int[] row = kept[k];
             kept[k] = tried[k];
             tried[k] = row;
@@ -199,7 +219,7 @@ public final class Decoder implements Decoding {
     /** Every task of a genome that found a place, item by item, each in order of its chain. */
     public List<Placement> placements(Genome genome) {
         assignment.record(true);
-        tryOut(genome, 0);
+        tryOut(genome, Change.EVERYWHERE);
         List<Placement> all = new ArrayList<>(assignment.recorded());
         assignment.record(false);
         return all;

@@ -24,11 +24,23 @@ public interface Decoding {
      * Value of a genome; more is better.
      *
      * @param genome to be valued
-     * @param firstChanged first position of its order that differs from the genome kept last, in
-     *     item or in choice; zero where a gene of no item differs
+     * @param change where its order differs from that of the genome kept last, in item or in
+     *     choice; everywhere, where a gene of no item differs
      * @return its value
      */
-    double tryOut(Genome genome, int firstChanged);
+    double tryOut(Genome genome, Change change);
+
+    /**
+     * Positions that have changed.
+     *
+     * @param first of them
+     * @param last of them
+     */
+    record Change(int first, int last) {
+
+        /** Nothing is known to be as it was. */
+        public static final Change EVERYWHERE = new Change(0, Integer.MAX_VALUE);
+    }
 
     /** Keeps the genome tried last. */
     void keep();

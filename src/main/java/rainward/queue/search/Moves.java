@@ -47,8 +47,8 @@ final class Moves {
         return next;
     }
 
-    /** Makes a change and says from which position on it matters. */
-    int change() {
+    /** Makes a change and says where. */
+    Decoding.Change change() {
         gene = -1;
         from = 0;
         to = -1;
@@ -57,17 +57,21 @@ final class Moves {
             return rechoose();
         }
         reorder();
-        return from;
+        return new Decoding.Change(from, to);
     }
 
-    private int rechoose() {
+    private Decoding.Change rechoose() {
         if (free.length == 0) {
-            return decoding.items();
+            return Decoding.Change.EVERYWHERE;
         }
         gene = free[random.nextInt(free.length)];
         int other = random.nextInt(decoding.choices(gene) - 1);
         next.choices()[gene] = other < current.choices()[gene] ? other : other + 1;
-        return gene < decoding.items() ? position(gene) : 0;
+        if (gene >= decoding.items()) {
+            return Decoding.Change.EVERYWHERE;
+        }
+        int at = position(gene);
+        return new Decoding.Change(at, at);
     }
 
     private int position(int item) {
