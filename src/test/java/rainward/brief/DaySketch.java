@@ -230,6 +230,11 @@ public final class DaySketch {
                 windows);
     }
 
+    public DaySketch writtenAfter(Duration wait) {
+        writtenAfter = wait;
+        return this;
+    }
+
     public BriefInput input() {
         return new BriefInput(
                 outlook(),

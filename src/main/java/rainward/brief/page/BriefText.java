@@ -23,6 +23,11 @@ public final class BriefText {
         this.ground = new GroundWords(reader);
     }
 
+    /** One line. */
+    public static String subject(Brief brief, UnitSystem units) {
+        return new OpeningWords(brief, new Reader(brief.heading().zone(), units)).subject();
+    }
+
     public static String of(Brief brief, UnitSystem units) {
         return new BriefText(brief, units).write();
     }

@@ -24,7 +24,7 @@ final class SkyWords {
     private static final double LIKELY_FROM = 0.5;
 
     /** From here on a burst that washes out bare ground is worth a word. */
-    private static final double HARD_FROM = 0.05;
+    static final double HARD_FROM = 0.05;
 
     private final Reader reader;
 

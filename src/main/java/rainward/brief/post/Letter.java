@@ -11,16 +11,16 @@ import rainward.farm.Require;
  * What one recipient gets about one event, finished but for its envelope.
  *
  * @param event what it is about, for instance {@code brief/2026-07-16}
- * @param thread the same for all letters on one thing, the event itself where it stands alone
+ * @param repliesTo event of the first letter on the same thing, where this is a later one
  * @param subject one line
  * @param written when, and in which zone its date is shown
  * @param body what it says
  */
-public record Letter(String event, String thread, String subject, Written written, Body body) {
+public record Letter(
+        String event, Optional<String> repliesTo, String subject, Written written, Body body) {
 
     public Letter {
         Require.named("event", event);
-        Require.named("thread", thread);
         Require.that(
                 subject.chars().noneMatch(Character::isISOControl),
                 "a subject is one line, without control characters");

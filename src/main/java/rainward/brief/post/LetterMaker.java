@@ -1,0 +1,102 @@
+package rainward.brief.post;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainward.brief.Alert;
+import rainward.brief.Brief;
+import rainward.brief.RainPanel;
+import rainward.brief.page.AlertHtml;
+import rainward.brief.page.AlertText;
+import rainward.brief.page.BriefHtml;
+import rainward.brief.page.BriefText;
+import rainward.brief.page.DayCalendar;
+import rainward.brief.page.ShortForm;
+import rainward.brief.picture.Lettering;
+import rainward.brief.picture.RainChart;
+
+/** Writes to each recipient what they want, the way they want it. */
+public final class LetterMaker {
+
+    private final Lettering lettering;
+
+    public LetterMaker(Lettering lettering) {
+        this.lettering = lettering;
+    }
+
+    /** Key of the brief of a day: one brief a day, however often it is made. */
+    public static String eventOf(LocalDate day) {
+        return "brief/" + day;
+    }
+
+    /** The brief; empty for somebody who gets alerts only. */
+    public Optional<Letter> brief(Brief brief, Recipient recipient) {
+        if (!recipient.wants().brief()) {
+            return Optional.empty();
+        }
+        Brief theirs = recipient.wants().share() == Recipient.Share.OWN_MACHINES
+                ? OwnLines.of(brief, recipient.wants().machines())
+                : brief;
+        var written = new Letter.Written(
+                brief.heading().written().at(), brief.heading().zone());
+        return Optional.of(new Letter(
+                eventOf(brief.heading().day()),
+                Optional.empty(),
+                BriefText.subject(theirs, recipient.units()),
+                written,
+                body(theirs, recipient)));
+    }
+
+    private Letter.Body body(Brief brief, Recipient recipient) {
+        var units = recipient.units();
+        if (recipient.wants().form() == Recipient.Form.SHORT) {
+            return Letter.Body.ofText(ShortForm.of(brief, units));
+        }
+        return new Letter.Body(
+                BriefText.of(brief, units),
+                Optional.of(BriefHtml.of(brief, units, (number, panel) -> "cid:" + id(number))),
+                pictures(brief, recipient),
+                brief.orders().today().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(DayCalendar.of(brief, units)));
+    }
+
+    private List<Letter.Picture> pictures(Brief brief, Recipient recipient) {
+        List<Letter.Picture> pictures = new ArrayList<>();
+        for (int i = 0; i < brief.sky().rain().size(); i++) {
+            RainPanel panel = brief.sky().rain().get(i);
+            if (!panel.bars().isEmpty()) {
+                pictures.add(new Letter.Picture(
+                        id(i),
+                        RainChart.draw(
+                                panel, brief.heading().zone(), recipient.units(), lettering)));
+            }
+        }
+        return pictures;
+    }
+
+    private static String id(int number) {
+        return "rain-" + number;
+    }
+
+    /** An alert; everybody gets these. */
+    public Letter alert(Alert alert, Recipient recipient) {
+        var units = recipient.units();
+        String thread = alert.news().thread();
+        boolean first = alert.news().number() == 1;
+        boolean brief = recipient.wants().form() == Recipient.Form.SHORT;
+        return new Letter(
+                thread + "/" + alert.news().number(),
+                first ? Optional.empty() : Optional.of(thread + "/1"),
+                AlertText.subject(alert, units),
+                new Letter.Written(alert.origin().at(), alert.origin().zone()),
+                brief
+                        ? Letter.Body.ofText(ShortForm.of(alert, units))
+                        : new Letter.Body(
+                                AlertText.of(alert, units),
+                                Optional.of(AlertHtml.of(alert, units)),
+                                List.of(),
+                                Optional.empty()));
+    }
+}
