@@ -60,6 +60,7 @@ class UnitNamesTest {
             // parts of a whole, angles, counts and money
             "Fraction",
             "Pct",
+            "Ppm",
             "Deg",
             "Rad",
             "Plants",
