@@ -1,0 +1,168 @@
+package rainward.input.load;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rainward.farm.Operation;
+import rainward.farm.UnitSystem;
+import rainward.input.Caution;
+import rainward.input.Gap;
+import rainward.input.load.LoadSheet.Line;
+import rainward.input.load.LoadSheet.MachineSheet;
+import rainward.input.load.LoadSheet.Total;
+import rainward.input.seed.Fill;
+import rainward.input.seed.SeedLot;
+
+/** A load sheet as plain text, 72 columns wide, in the units of the person. */
+public final class LoadText {
+    private static final int WIDTH = 72;
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter HOUR =
+            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    private final UnitSystem units;
+    private final ZoneId zone;
+    private final List<String> out = new ArrayList<>();
+
+    private LoadText(UnitSystem units, ZoneId zone) {
+        this.units = units;
+        this.zone = zone;
+    }
+
+    /**
+     * Writes a sheet.
+     *
+     * @param zone of the farm's days
+     */
+    public static String of(LoadSheet sheet, UnitSystem units, ZoneId zone) {
+        LoadText text = new LoadText(units, zone);
+        text.write(sheet);
+        return String.join("\n", text.out) + "\n";
+    }
+
+    private void write(LoadSheet sheet) {
+        put("LOAD SHEET, " + DAY.format(sheet.day()), "");
+        if (sheet.machines().isEmpty()) {
+            put("No work is planned for this day.", "");
+        }
+        sheet.machines().forEach(this::machine);
+        if (!sheet.totals().isEmpty()) {
+            head("IN ALL");
+            sheet.totals().forEach(this::total);
+        }
+        if (!sheet.gaps().isEmpty()) {
+            head("NOT KNOWN");
+            sheet.gaps().stream().map(Gap::text).forEach(gap -> put("  " + gap, "    "));
+        }
+        if (!sheet.machines().isEmpty()) {
+            head("MIND");
+            cautions(sheet).forEach(caution -> put("  " + caution.text(), "    "));
+        }
+    }
+
+    private void head(String title) {
+        out.add("");
+        put(title, "");
+    }
+
+    private void machine(MachineSheet machine) {
+        head(machine.machine().toUpperCase(Locale.ROOT));
+        machine.lines().forEach(this::line);
+        machine.fills().forEach(this::fill);
+    }
+
+    private void line(Line line) {
+        String what = line.item().sowing().map(s -> " " + s.mix()).orElse("");
+        put(
+                "  " + HOUR.format(line.item().work().from().atZone(zone)) + "  "
+                        + line.item().place().field() + " ("
+                        + line.item().place().property()
+                        + "), " + line.item().place().stage() + what + ", "
+                        + units.area(line.areaHa()) + ", " + line.item().hands().person(),
+                "         ");
+        if (!line.amounts().isEmpty()) {
+            put("         " + amounts(line), "         ");
+        }
+        line.setting()
+                .ifPresent(setting -> put(
+                        String.format(
+                                Locale.ROOT,
+                                "         start at setting %.1f: %s",
+                                setting.settingIndex(),
+                                setting.sureness().words()),
+                        "         "));
+    }
+
+    private String amounts(Line line) {
+        String all = line.amounts().stream()
+                .map(amount -> amount.what() + " " + units.mass(amount.massKg()))
+                .collect(Collectors.joining(", "));
+        return line.loads() > 0
+                ? all + ", in " + line.loads() + (line.loads() == 1 ? " load" : " loads")
+                : all;
+    }
+
+    private void fill(Fill fill) {
+        String where = fill.afterHa() == 0
+                ? "at the gate of " + fill.field()
+                : "in " + fill.field() + " after " + units.area(fill.afterHa());
+        String boxes = fill.perBoxKg().stream().map(units::mass).collect(Collectors.joining(" + "));
+        put(
+                "  fill " + where + ": " + units.mass(fill.addKg()) + " " + fill.mix()
+                        + (fill.perBoxKg().size() > 1 ? " (" + boxes + ")" : "")
+                        + (fill.emptied() ? ", empty the boxes first" : ""),
+                "       ");
+    }
+
+    private void total(Total total) {
+        String pull = total.pull().map(this::bags).orElse("");
+        put(
+                "  " + total.what() + ": " + units.mass(total.needKg())
+                        + (total.spareKg() > 0 ? ", spare " + units.mass(total.spareKg()) : "")
+                        + pull,
+                "    ");
+    }
+
+    private String bags(SeedLot.Pull pull) {
+        return "; take " + pull.wholeBags() + (pull.wholeBags() == 1 ? " bag" : " bags")
+                + (pull.openedKg() > 0 ? " and " + units.mass(pull.openedKg()) + " loose" : "")
+                + (pull.shortKg() > 0 ? "; SHORT OF " + units.mass(pull.shortKg()) : "");
+    }
+
+    private static Set<Caution> cautions(LoadSheet sheet) {
+        Set<Caution> all = EnumSet.noneOf(Caution.class);
+        sheet.machines().stream()
+                .flatMap(machine -> machine.lines().stream())
+                .map(line -> line.item().place().operation())
+                .forEach(operation -> all.addAll(cautions(operation)));
+        return all;
+    }
+
+    private static Set<Caution> cautions(Operation operation) {
+        return switch (operation) {
+            case SPREAD -> EnumSet.of(Caution.LIME_DUST, Caution.SEED_CONTACT);
+            case SEED -> EnumSet.of(Caution.SEED_CONTACT, Caution.TREATED_SEED, Caution.PLANT_BACK);
+            case SPRAY -> EnumSet.of(Caution.PLANT_BACK);
+            case MOW, DISK, TILL, FIRM -> EnumSet.noneOf(Caution.class);
+        };
+    }
+
+    /** Adds a line, broken at blanks where it is too wide. */
+    private void put(String text, String hanging) {
+        String rest = text;
+        while (rest.length() > WIDTH) {
+            int blank = rest.lastIndexOf(' ', WIDTH);
+            // A word wider than the sheet is cut.
+            int cut = blank > hanging.length() ? blank : WIDTH;
+            out.add(rest.substring(0, cut).stripTrailing());
+            rest = hanging + rest.substring(cut).stripLeading();
+        }
+        out.add(rest);
+    }
+}
