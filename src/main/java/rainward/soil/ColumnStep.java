@@ -41,8 +41,7 @@ final class ColumnStep {
         for (int l = 0; l < heat.count(); l++) {
             heat.fill(l, from.tempC()[l]);
         }
-        SoilState.Wetting wetting = from.surface();
-        water.infiltration().fill(wetting.leafMm(), wetting.pondMm(), wetting.goneInMm());
+        water.infiltration().fill(from.surface());
     }
 
     /** An hour of the past, on one trace; its radiation already knows its clouds. */
@@ -50,7 +49,7 @@ final class ColumnStep {
         oneRain[0] = past.rainMm()[hour];
         onePeak[0] = PEAK_SHARE * oneRain[0];
         double reference = past.sun().referenceEvapotranspirationMm()[hour];
-        water.hour(oneRain, onePeak, reference, shade);
+        water.hour(new RainHour(oneRain, onePeak), reference, shade);
         heat.hour(airOf(past.air(), past.sun().radiationMjPerM2()[hour], hour), shade, water);
     }
 
@@ -64,7 +63,7 @@ final class ColumnStep {
             shade[i] = 1 - Math.min(dim, perMm * rain[i]);
         }
         double reference = to.sun().referenceEvapotranspirationMm()[hour];
-        water.hour(rain, to.peak30MmPerH()[hour], reference, shade);
+        water.hour(new RainHour(rain, to.peak30MmPerH()[hour]), reference, shade);
         heat.hour(airOf(to.air(), to.sun().radiationMjPerM2()[hour], hour), shade, water);
     }
 

@@ -4,35 +4,46 @@ import java.util.Arrays;
 import rainward.farm.SoilTexture;
 
 /**
- * Heat of one column on all traces, by the hour: conduction between layers, solved implicitly,
- * under a surface of two parts that share the ground. Leaves are a skin without heat of its own,
- * coupled to the soil by 10 W/m2/K and letting 5 % of the sun through (low vegetation in TESSEL,
- * van den Hurk and others 2000); bare ground takes the sun itself. Each part balances net
- * radiation, heat to the air, heat of evaporation (as the water column evaporates on that trace)
- * and heat into the ground.
+ * Heat of one column on all traces, by the hour: conduction between layers, solved backward in
+ * time, under a surface of two parts that share the ground. Leaves are a skin without heat of its
+ * own, coupled to the soil by 10 W/m2/K and letting 5 % of the sun through (low vegetation in
+ * TESSEL, van den Hurk and others 2000, from memory); bare ground takes the sun itself, residue
+ * lying on it like leaves. Each part balances net radiation, heat to the air, heat of evaporation
+ * (as the water column evaporates on that trace) and heat into the ground.
  *
- * <p>Conductivity and heat capacity of a layer are those of its mean water over all traces, so that
- * one elimination serves all of them: traces differ by what they evaporate and by their albedo. Two
- * layers of heat alone lie below, to 2 m.
+ * <p>Conductivity, heat capacity and layering of the air are those of the mean over all traces, so
+ * that one elimination serves all of them: traces differ by what they evaporate, by shade and by
+ * albedo. Two layers of heat alone lie below the water, to 2 m.
  */
 final class HeatColumn {
 
-    private static final double[] DEEP_MM = {400, 1000};
-    private static final double LATENT_J_PER_MM = 2.45e6;
+    private static final double[] DEEP_MM = {400, 600};
     private static final double HOUR_S = 3600;
+
+    /** Latent heat, 2.45 MJ/kg (FAO-56), by the hour [W h/m2/mm]. */
+    private static final double LATENT_W_PER_MM = 2.45e6 / HOUR_S;
+
     private static final double SKIN_W_PER_M2_K = 10;
     private static final double SUN_THROUGH_LEAVES = 0.05;
+
+    /** Albedo of grass (FAO-56 eq. 38) and of a loam dry and wet (Idso and others 1975). */
     private static final double LEAF_ALBEDO = 0.23;
+
     private static final double DRY_ALBEDO = 0.30;
     private static final double WET_ALBEDO = 0.14;
+
+    /** Of clipped grass, roughness 0.123 of 12 cm (FAO-56 eq. 4), and of bare soil, 5 mm. */
     private static final double GRASS_ROUGHNESS_M = 0.0148;
+
     private static final double SOIL_ROUGHNESS_M = 0.005;
 
     private final Layers layers;
     private final HeatProperties[] properties;
     private final double[] thicknessM;
     private final double cover;
+    private final double bare;
     private final double residue;
+    private final double drag;
 
     /** Temperature of each layer on each trace [C]. */
     final double[][] tempC;
@@ -48,15 +59,16 @@ final class HeatColumn {
         int count = layers.count() + DEEP_MM.length;
         this.layers = layers;
         this.cover = soil.surface().vegetation().coverFraction();
+        this.bare = 1 - cover;
         this.residue = soil.surface().residueFraction();
+        this.drag = SurfaceHeat.drag(
+                Math.pow(GRASS_ROUGHNESS_M, cover) * Math.pow(SOIL_ROUGHNESS_M, bare));
         this.properties = new HeatProperties[count];
         this.thicknessM = new double[count];
         for (int l = 0; l < count; l++) {
             boolean deep = l >= layers.count();
-            int water = Math.min(l, layers.count() - 1);
-            double mm = deep ? DEEP_MM[l - layers.count()] : layers.thicknessMm[l];
-            thicknessM[l] = mm / 1000;
-            properties[l] = propertiesOf(soil.texture(), water);
+            thicknessM[l] = (deep ? DEEP_MM[l - layers.count()] : layers.thicknessMm[l]) / 1000;
+            properties[l] = propertiesOf(soil.texture(), waterLayer(l));
         }
         this.tempC = new double[count][traces];
         this.surfaceTempC = new double[traces];
@@ -69,16 +81,13 @@ final class HeatColumn {
         return HeatProperties.of(texture, layers.poreMm[layer] / layers.thicknessMm[layer]);
     }
 
-    int count() {
-        return tempC.length;
+    /** The water layer that tells a heat layer its moisture. */
+    private int waterLayer(int layer) {
+        return Math.min(layer, layers.count() - 1);
     }
 
-    double middleCm(int layer) {
-        double above = 0;
-        for (int l = 0; l < layer; l++) {
-            above += thicknessM[l];
-        }
-        return 100 * (above + thicknessM[layer] / 2);
+    int count() {
+        return tempC.length;
     }
 
     void fill(int layer, double temp) {
@@ -89,40 +98,111 @@ final class HeatColumn {
      * One hour.
      *
      * @param air what the surface meets
-     * @param shade share of the sun that reaches the ground on each trace, 1 where no rain falls
+     * @param shade share of the sun that reaches the ground on each trace
      * @param water column after its own hour
      */
     void hour(SurfaceHeat air, double[] shade, WaterColumn water) {
+        renewProperties(water);
+        double half = thicknessM[0] / 2 / conductivity[0];
+        SurfacePart leaves = leaves(air, half, water);
+        SurfacePart ground = ground(air, half, water);
+        Surface surface = new Surface(air, leaves, ground);
+        takeIn(surface, shade, water);
+        conduct(cover * leaves.couplingWPerM2K() + bare * ground.couplingWPerM2K());
+        warmSurface(surface, shade, water);
+    }
+
+    /** The hour's air over the two parts. */
+    private record Surface(SurfaceHeat air, SurfacePart leaves, SurfacePart ground) {}
+
+    private void renewProperties(WaterColumn water) {
         for (int l = 0; l < count(); l++) {
-            int from = Math.min(l, layers.count() - 1);
-            double mean = mean(water.waterMm[from]);
+            int from = waterLayer(l);
+            double mean = Traverse.mean(water.waterMm[from]);
             conductivity[l] = properties[l].conductivityWPerMK(mean / layers.poreMm[from]);
             double held = properties[l].capacityJPerM3K(mean / layers.thicknessMm[from]);
             capacity[l] = held * thicknessM[l] / HOUR_S;
         }
-        double coupling = force(air, shade, water);
-        double down = 0;
-        double up = coupling;
-        for (int l = 0; l < count(); l++) {
-            down = l == count() - 1 ? 0 : between(l);
-            double before = l == 0 ? 0 : part[l - 1];
-            double per = 1 / (capacity[l] + up + down - (l == 0 ? 0 : up * before));
-            part[l] = down * per;
-            sweepDown(l, l == 0 ? 0 : up, per);
-            up = down;
-        }
-        for (int l = count() - 2; l >= 0; l--) {
-            sweepUp(l);
-        }
-        finishSurface(air, water);
     }
 
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double v : values) {
-            sum += v;
+    private SurfacePart leaves(SurfaceHeat air, double half, WaterColumn water) {
+        double mm = Traverse.mean(water.transpiredMm)
+                + Traverse.mean(water.infiltration().leafEvaporationMm);
+        double sun = (1 - LEAF_ALBEDO) * (1 - SUN_THROUGH_LEAVES) * air.sunWPerM2();
+        double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(cover, 0.01);
+        double skin = 1 / (1 / SKIN_W_PER_M2_K + half);
+        return SurfacePart.settled(
+                air, new SurfacePart.Ground(drag, skin, Traverse.mean(tempC[0])), gain);
+    }
+
+    private SurfacePart ground(SurfaceHeat air, double half, WaterColumn water) {
+        double albedo = albedo(Traverse.mean(water.waterMm[0]));
+        double mm = Traverse.mean(water.soilEvaporationMm);
+        double sun = (1 - albedo) * air.sunWPerM2();
+        double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(bare, 0.01);
+        double skin = 1 / (residue / SKIN_W_PER_M2_K + half);
+        return SurfacePart.settled(
+                air, new SurfacePart.Ground(drag, skin, Traverse.mean(tempC[0])), gain);
+    }
+
+    private double albedo(double topWaterMm) {
+        return Math.max(WET_ALBEDO, DRY_ALBEDO - albedoPerMm() * topWaterMm);
+    }
+
+    private double albedoPerMm() {
+        return (DRY_ALBEDO - WET_ALBEDO) / (layers.capacityWetness() * layers.poreMm[0]);
+    }
+
+    /** Turns the first layer into heat: its own, and what comes through either part. */
+    private void takeIn(Surface surface, double[] shade, WaterColumn water) {
+        double leafShare = surface.leaves.share();
+        double bareShare = surface.ground.share();
+        double coupling =
+                cover * surface.leaves.couplingWPerM2K() + bare * surface.ground.couplingWPerM2K();
+        double sun = surface.air.sunWPerM2();
+        double leafSun = cover
+                * (1 - LEAF_ALBEDO)
+                * sun
+                * ((1 - SUN_THROUGH_LEAVES) * leafShare + SUN_THROUGH_LEAVES);
+        double bareSun = bare * bareShare * sun;
+        double sky = surface.air.longwaveLossWPerM2() * (cover * leafShare + bare * bareShare);
+        double steady = coupling * surface.air.airTempC() - sky;
+        double fromBare = LATENT_W_PER_MM * bareShare;
+        double fromLeaf = LATENT_W_PER_MM * leafShare;
+        double perMm = albedoPerMm();
+        double heat = capacity[0];
+        double[] top = tempC[0];
+        double[] wet = water.waterMm[0];
+        double[] soil = water.soilEvaporationMm;
+        for (int i = 0; i < top.length; i++) {
+            double taken = 1 - Math.max(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
+            double lit = shade[i] * (leafSun + bareSun * taken);
+            top[i] = heat * top[i] + steady + lit - fromBare * soil[i];
         }
-        return sum / values.length;
+        double[] drunk = water.transpiredMm;
+        double[] film = water.infiltration().leafEvaporationMm;
+        for (int i = 0; i < top.length; i++) {
+            top[i] -= fromLeaf * (drunk[i] + film[i]);
+        }
+    }
+
+    private void conduct(double coupling) {
+        int last = count() - 1;
+        double up = coupling;
+        for (int l = 0; l <= last; l++) {
+            double down = l == last ? 0 : between(l);
+            double per = 1 / (capacity[l] + down + up * (l == 0 ? 1 : 1 - part[l - 1]));
+            part[l] = down * per;
+            if (l == 0) {
+                Traverse.scale(tempC[0], per);
+            } else {
+                Traverse.blend(tempC[l], capacity[l] * per, tempC[l - 1], up * per);
+            }
+            up = down;
+        }
+        for (int l = last - 1; l >= 0; l--) {
+            Traverse.blend(tempC[l], 1, tempC[l + 1], part[l]);
+        }
     }
 
     /** Conductance between the middles of a layer and the next [W/m2/K]. */
@@ -130,113 +210,22 @@ final class HeatColumn {
         return 2 / (thicknessM[l] / conductivity[l] + thicknessM[l + 1] / conductivity[l + 1]);
     }
 
-    private double bareLoss;
-    private double bareSkin;
-
-    /**
-     * Heat that comes in at the top where the ground were at zero degrees, held for the sweep in
-     * the heat of the first layer; returns the loss per degree of ground temperature.
-     */
-    private double force(SurfaceHeat air, double[] shade, WaterColumn water) {
-        double half = thicknessM[0] / 2 / conductivity[0];
-        double leafSkin = 1 / (1 / SKIN_W_PER_M2_K + half);
-        double meanT = mean(tempC[0]);
-        double leafE = cover > 0
-                ? (mean(water.transpiredMm) + mean(water.infiltration().leafEvaporationMm))
-                        * LATENT_J_PER_MM
-                        / HOUR_S
-                        / cover
-                : 0;
-        double bareE =
-                mean(water.soilEvaporationMm) * LATENT_J_PER_MM / HOUR_S / Math.max(.05, 1 - cover);
-        double leafLoss = settle(
-                air,
-                GRASS_ROUGHNESS_M,
-                leafSkin,
-                meanT,
-                (1 - LEAF_ALBEDO) * (1 - SUN_THROUGH_LEAVES) * air.sunWPerM2()
-                        - air.longwaveLossWPerM2()
-                        - leafE);
-        double leafCoupling = leafSkin * leafLoss / (leafSkin + leafLoss);
-        bareSkin = 1 / (residue / SKIN_W_PER_M2_K + half);
-        bareLoss = settle(
-                air,
-                SOIL_ROUGHNESS_M,
-                bareSkin,
-                meanT,
-                (1 - .2) * air.sunWPerM2() - air.longwaveLossWPerM2() - bareE);
-        double bareCoupling = bareSkin * bareLoss / (bareSkin + bareLoss);
-        double leafShare = leafCoupling / leafLoss;
-        double bareShare = bareCoupling / bareLoss;
-        double coupling = cover * leafCoupling + (1 - cover) * bareCoupling;
-        double ta = air.airTempC();
-        double leafSun = cover * (1 - LEAF_ALBEDO) * air.sunWPerM2();
-        double leafGain = leafSun * ((1 - SUN_THROUGH_LEAVES) * leafShare + SUN_THROUGH_LEAVES);
-        double bareSun = (1 - cover) * air.sunWPerM2() * bareShare;
-        double sky = air.longwaveLossWPerM2() * (cover * leafShare + (1 - cover) * bareShare);
-        double perMm = LATENT_J_PER_MM / HOUR_S;
-        double perWet = (DRY_ALBEDO - WET_ALBEDO) / (layers.capacityWetness() * layers.poreMm[0]);
+    private void warmSurface(Surface surface, double[] shade, WaterColumn water) {
+        SurfacePart part = surface.ground;
+        double share = part.share();
+        double perGain = 1 / (part.skinWPerM2K() + part.lossWPerM2K());
+        double steady =
+                (1 - share) * surface.air.airTempC() - perGain * surface.air.longwaveLossWPerM2();
+        double sun = perGain * surface.air.sunWPerM2();
+        double latent = perGain * LATENT_W_PER_MM / Math.max(bare, 0.01);
+        double perMm = albedoPerMm();
+        double[] skin = surfaceTempC;
         double[] top = tempC[0];
-        double heat = capacity[0];
         double[] wet = water.waterMm[0];
-        double[] fromSoil = water.soilEvaporationMm;
-        double[] fromLeaves = water.transpiredMm;
-        double[] fromFilm = water.infiltration().leafEvaporationMm;
-        for (int i = 0; i < top.length; i++) {
-            double albedo = Math.max(WET_ALBEDO, DRY_ALBEDO - perWet * wet[i]);
-            double sun = shade[i] * (leafGain + bareSun * (1 - albedo));
-            double latent =
-                    perMm * (fromSoil[i] * bareShare + (fromLeaves[i] + fromFilm[i]) * leafShare);
-            top[i] = heat * top[i] + coupling * ta + sun - sky - latent;
-            surfaceTempC[i] = ta
-                    + (shade[i] * (1 - albedo) * air.sunWPerM2()
-                                    - air.longwaveLossWPerM2()
-                                    - perMm * fromSoil[i] / Math.max(0.05, 1 - cover))
-                            / bareLoss;
-        }
-        return coupling;
-    }
-
-    private double settle(SurfaceHeat air, double rough, double skin, double groundT, double gain) {
-        double warmer = 0, loss = 0;
-        for (int k = 0; k < 6; k++) {
-            loss = air.lossWPerM2K(rough, warmer);
-            double w = (gain + skin * (groundT - air.airTempC())) / (loss + skin);
-            warmer = 0.5 * (warmer + w);
-        }
-        return loss;
-    }
-
-    private void sweepDown(int layer, double up, double per) {
-        double[] here = tempC[layer];
-        if (layer == 0) {
-            for (int i = 0; i < here.length; i++) {
-                here[i] *= per;
-            }
-            return;
-        }
-        double heat = capacity[layer];
-        double[] above = tempC[layer - 1];
-        for (int i = 0; i < here.length; i++) {
-            here[i] = (heat * here[i] + up * above[i]) * per;
-        }
-    }
-
-    private void sweepUp(int layer) {
-        double share = part[layer];
-        double[] here = tempC[layer];
-        double[] below = tempC[layer + 1];
-        for (int i = 0; i < here.length; i++) {
-            here[i] += share * below[i];
-        }
-    }
-
-    /** The bare skin lies between what the air would make of it and the ground below. */
-    private void finishSurface(SurfaceHeat air, WaterColumn water) {
-        double ground = bareSkin / (bareSkin + bareLoss);
-        double[] top = tempC[0];
-        for (int i = 0; i < top.length; i++) {
-            surfaceTempC[i] += ground * (top[i] - surfaceTempC[i]);
+        double[] soil = water.soilEvaporationMm;
+        for (int i = 0; i < skin.length; i++) {
+            double taken = 1 - Math.max(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
+            skin[i] = share * top[i] + steady + sun * shade[i] * taken - latent * soil[i];
         }
     }
 }

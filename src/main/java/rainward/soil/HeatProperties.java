@@ -10,11 +10,11 @@ import rainward.farm.SoilTexture;
  *
  * @param dryWPerMK conductivity of the dry soil [W/m/K]
  * @param saturatedWPerMK conductivity of the saturated soil [W/m/K]
- * @param kappa shape, 3.55 where sand rules, 1.9 in silt and clay
+ * @param shapeFactor kappa, 3.55 where sand rules, 1.9 in silt and clay
  * @param solidFraction share of volume that is not pores [m3/m3]
  */
 record HeatProperties(
-        double dryWPerMK, double saturatedWPerMK, double kappa, double solidFraction) {
+        double dryWPerMK, double saturatedWPerMK, double shapeFactor, double solidFraction) {
 
     private static final double WATER_W_PER_M_K = 0.57;
     private static final double QUARTZ_W_PER_M_K = 7.7;
@@ -44,7 +44,7 @@ record HeatProperties(
 
     /** Conductivity at a wetness of 0 to 1 [W/m/K]. */
     double conductivityWPerMK(double wetness) {
-        double share = kappa * wetness / (1 + (kappa - 1) * wetness);
+        double share = shapeFactor * wetness / (1 + (shapeFactor - 1) * wetness);
         return dryWPerMK + (saturatedWPerMK - dryWPerMK) * share;
     }
 

@@ -1,10 +1,9 @@
 package rainward.soil;
 
+import java.util.Arrays;
+
 /** Keeps what the surface of all traces does, hour by hour. */
 final class RunRecorder {
-
-    /** Wetness range over which a layer turns from moist to dry for the dry front. */
-    private static final double SOFT = 0.01;
 
     private static final double WORKED_CM = 10;
     private static final double CARRYING_CM = 20;
@@ -16,7 +15,7 @@ final class RunRecorder {
     private final double[][] runoffMm;
     private final boolean[][] workable;
     private final double[][] surfaceTempC;
-    private final double[] dry;
+    private final double[] wiltingMm;
     private final double[] worked;
 
     RunRecorder(ColumnStep step, int hours, Workability limits) {
@@ -28,7 +27,10 @@ final class RunRecorder {
         this.runoffMm = new double[hours][n];
         this.workable = new boolean[hours][n];
         this.surfaceTempC = new double[hours][n];
-        this.dry = new double[n];
+        this.wiltingMm = new double[step.layers.count()];
+        for (int l = 0; l < wiltingMm.length; l++) {
+            wiltingMm[l] = step.layers.wiltingWetness() * step.layers.poreMm[l];
+        }
         this.worked = new double[n];
     }
 
@@ -50,23 +52,19 @@ final class RunRecorder {
 
     private void recordDryFront(double[] front) {
         Layers layers = step.layers;
-        java.util.Arrays.fill(dry, 1);
-        for (int l = 0; l < layers.count(); l++) {
-            double[] water = step.water.waterMm[l];
-            double perSoft = 1 / (SOFT * layers.poreMm[l]);
-            double limit = 0.5 + layers.wiltingWetness() / SOFT;
-            double thick = layers.thicknessMm[l] / 10;
-            for (int i = 0; i < front.length; i++) {
-                double here = Math.min(1, Math.max(0, limit - water[i] * perSoft));
-                dry[i] *= here;
-                front[i] += thick * dry[i];
+        double[][] water = step.water.waterMm;
+        for (int i = 0; i < front.length; i++) {
+            int l = 0;
+            while (l < wiltingMm.length && water[l][i] < wiltingMm[l]) {
+                l++;
             }
+            front[i] = l == 0 ? 0 : layers.bottomCm(l - 1);
         }
     }
 
     private void recordWork(boolean[] fit) {
         Layers layers = step.layers;
-        java.util.Arrays.fill(worked, 0);
+        Arrays.fill(worked, 0);
         int l = 0;
         for (; l < layers.count() && layers.bottomCm(l) <= WORKED_CM; l++) {
             addLayer(l);

@@ -33,13 +33,18 @@ public record SoilColumn(FieldSoil soil) {
         return new SoilState(at, water, temp, SoilState.Wetting.NONE);
     }
 
+    /** Where a column stands before a past of weather: field capacity, at the past's mean air. */
+    public SoilState start(ObservedWeather past) {
+        double mean = Arrays.stream(past.air().airTempC()).average().orElse(10);
+        return unknown(past.air().start(), mean);
+    }
+
     /**
-     * The state at the end of a past of weather, from field capacity and the mean air temperature
-     * of that past; sixty days make the start forgotten in the top half metre.
+     * The state at the end of a past of weather of which nothing was known before; sixty days make
+     * the start forgotten in the top half metre.
      */
     public SoilState spinUp(ObservedWeather past) {
-        double mean = Arrays.stream(past.air().airTempC()).average().orElse(10);
-        return advance(unknown(past.air().start(), mean), past);
+        return advance(start(past), past);
     }
 
     /**
@@ -49,14 +54,31 @@ public record SoilColumn(FieldSoil soil) {
      * @param past weather since
      */
     public SoilState advance(SoilState from, ObservedWeather past) {
+        return follow(from, past, 0).end();
+    }
+
+    /**
+     * What the column does under observed weather, hour by hour at one depth.
+     *
+     * @param from state at the start of the weather
+     * @param past weather since
+     * @param depthCm looked at [cm]
+     */
+    public SoilPast follow(SoilState from, ObservedWeather past, double depthCm) {
         Require.that(
                 from.at().equals(past.air().start()),
                 "state is of " + from.at() + ", weather starts at " + past.air().start());
         ColumnStep step = new ColumnStep(soil, from, 1);
-        for (int h = 0; h < past.air().hours(); h++) {
+        DepthReader depth = new DepthReader(step, depthCm);
+        int hours = past.air().hours();
+        double[] water = new double[hours];
+        double[] temp = new double[hours];
+        for (int h = 0; h < hours; h++) {
             step.observed(past, h);
+            water[h] = depth.waterFraction(0);
+            temp[h] = depth.tempC(0);
         }
-        return step.stateAt(past.air().end());
+        return new SoilPast(step.stateAt(past.air().end()), water, temp);
     }
 
     /**

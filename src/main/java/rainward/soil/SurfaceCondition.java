@@ -79,8 +79,11 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
 
         public static final Vegetation NONE = new Vegetation(0, 0);
 
-        /** Clipped grass at full cover, rooting to the depth of the column. */
-        public static final Vegetation SHORT_GRASS = new Vegetation(0.85, 100);
+        /**
+         * Clipped grass: cover between the 0.85 of low vegetation in TESSEL and the full shade of
+         * the FAO-56 reference; roots to 1 m, FAO-56 table 22 for turf.
+         */
+        public static final Vegetation SHORT_GRASS = new Vegetation(0.9, 100);
 
         public Vegetation {
             Require.inRange("coverFraction", coverFraction, 0, 1);

@@ -14,7 +14,12 @@ record SurfaceHeat(double airTempC, double sunWPerM2, double longwaveLossWPerM2,
     private static final double KELVIN = 273.16;
     private static final double AIR_HEAT_J_PER_M3_K = 1200;
     private static final double KARMAN = 0.41;
+    private static final double GRAVITY = 9.81;
+    private static final double HEIGHT_M = 2;
     private static final double LEAST_WIND_MPS = 0.5;
+
+    /** Still nights keep at least this share squared of the exchange of even layering. */
+    private static final double LEAST_HELD = 0.3;
 
     /** Still air and no radiation at a temperature, for checks against conduction alone. */
     static SurfaceHeat stillAt(double tempC) {
@@ -44,21 +49,32 @@ record SurfaceHeat(double airTempC, double sunWPerM2, double longwaveLossWPerM2,
      * Heat that a surface gives off per degree above air: to the air by the resistance between the
      * surface and 2 m (FAO-56 eq. 4), corrected for the layering that the surface's own warmth
      * makes (Choudhury, Reginato and Idso 1986: {@code ra / (1 + delta)^p}, {@code delta = 5 g z
-     * (Ts - Ta) / (Ta u^2)}, p 0.75 where the surface is warmer, 2 where it is colder), and to the
-     * sky.
+     * (Ts - Ta) / (Ta u^2)}, p 0.75 where the surface is warmer, 2 where it is colder; from
+     * memory), and to the sky.
      *
-     * @param roughnessM for momentum; a tenth of it for heat [m]
+     * @param drag of {@link #drag}
      * @param warmerC surface over air temperature [C]
      * @return [W/m2/K]
      */
-    double lossWPerM2K(double roughnessM, double warmerC) {
+    double lossWPerM2K(double drag, double warmerC) {
         double wind = Math.max(LEAST_WIND_MPS, windMps);
-        double neutral =
-                Math.log(2 / roughnessM) * Math.log(20 / roughnessM) / (KARMAN * KARMAN * wind);
         double kelvin = airTempC + KELVIN;
-        double delta = 5 * 9.81 * 2 * warmerC / (kelvin * wind * wind);
-        double lift = delta > 0 ? Math.pow(1 + delta, 0.75) : Math.pow(Math.max(1 + delta, 0.3), 2);
-        double sky = 4 * STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
-        return AIR_HEAT_J_PER_M3_K / neutral * lift + sky;
+        double delta = 5 * GRAVITY * HEIGHT_M * warmerC / (kelvin * wind * wind);
+        double root = Math.sqrt(1 + Math.max(0, delta));
+        double lifted = root * Math.sqrt(root);
+        double held = Math.max(LEAST_HELD, 1 + Math.min(0, delta));
+        double toAir = AIR_HEAT_J_PER_M3_K * drag * wind * lifted * held * held;
+        return toAir + 4 * STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
+    }
+
+    /**
+     * Conductance of still-layered air per wind, FAO-56 eq. 4: {@code k^2 / (ln(z/z0) ln(z/z0h))}.
+     *
+     * @param roughnessM for momentum; a tenth of it for heat [m]
+     */
+    static double drag(double roughnessM) {
+        return KARMAN
+                * KARMAN
+                / (Math.log(HEIGHT_M / roughnessM) * Math.log(10 * HEIGHT_M / roughnessM));
     }
 }

@@ -31,7 +31,7 @@ final class WaterColumn {
     private final double[] rootShares;
     private final double soilDemandShare;
     private final double plantDemandShare;
-    private final double diffusivityMm2PerH;
+    private final double diffusivityMm;
 
     /** Water of each layer on each trace [mm]. */
     final double[][] waterMm;
@@ -46,13 +46,14 @@ final class WaterColumn {
     private final double[] demand;
     private final double[][] diffusivity;
     private final double[][] share;
+    private final double[] raised;
 
     WaterColumn(FieldSoil soil, Layers layers, int traces) {
         this.layers = layers;
         this.traces = traces;
         this.infiltration = new Infiltration(soil, layers, traces);
         double b = layers.matrix.exponentB();
-        this.power = new WetnessPower(b + 1);
+        this.power = new WetnessPower((b + 1) / 2);
         this.drainage = new Drainage[layers.count()];
         for (int l = 0; l < layers.count(); l++) {
             drainage[l] = new Drainage(layers.poreMm[l], layers.saturatedMmPerH[l], 2 * b + 3);
@@ -64,7 +65,7 @@ final class WaterColumn {
                 * (1 - cover)
                 * (1 - RESIDUE_SHELTER * surface.residueFraction());
         this.plantDemandShare = FULL_COVER_COEFFICIENT * cover;
-        this.diffusivityMm2PerH = b * layers.airEntryMm();
+        this.diffusivityMm = b * layers.airEntryMm();
         this.waterMm = new double[layers.count()][traces];
         this.soilEvaporationMm = new double[traces];
         this.transpiredMm = new double[traces];
@@ -72,6 +73,7 @@ final class WaterColumn {
         this.inflow = new double[traces];
         this.demand = new double[traces];
         this.diffusivity = new double[layers.count()][traces];
+        this.raised = new double[traces];
         this.share = new double[layers.count()][traces];
     }
 
@@ -88,27 +90,46 @@ final class WaterColumn {
     /**
      * One hour.
      *
-     * @param rainMm on each trace [mm]
-     * @param peak30MmPerH on each trace [mm/h]
+     * @param rain on each trace
      * @param referenceMm reference evapotranspiration of the hour [mm]
      * @param shade share of it that each trace asks for, 0 to 1
      */
-    void hour(double[] rainMm, double[] peak30MmPerH, double referenceMm, double[] shade) {
+    void hour(RainHour rain, double referenceMm, double[] shade) {
         double plants = referenceMm * plantDemandShare;
         for (int i = 0; i < traces; i++) {
             demand[i] = plants * shade[i];
         }
         Arrays.fill(transpiredMm, 0);
-        infiltration.hour(rainMm, peak30MmPerH, waterMm, demand, inflow);
+        infiltration.hour(rain, waterMm, demand, inflow);
         evaporate(referenceMm * soilDemandShare, shade);
         for (int l = 0; l < layers.count(); l++) {
             descend(l);
         }
         System.arraycopy(inflow, 0, drainedMm, 0, traces);
-        for (int l = 0; l < layers.count(); l++) {
+        evenOut();
+    }
+
+    private void descend(int layer) {
+        fill(layer);
+        if (plantDemandShare > 0) {
+            drink(layer);
+        }
+        double perPore = 1 / layers.poreMm[layer];
+        power.raise(waterMm[layer], perPore, raised);
+        drain(layer);
+        power.raise(waterMm[layer], perPore, raised);
+        diffuse(layer);
+    }
+
+    /** Capillarity between layers, backward in time: one elimination down, one substitution up. */
+    private void evenOut() {
+        int last = layers.count() - 1;
+        eliminateTop();
+        for (int l = 1; l < last; l++) {
             eliminate(l);
         }
-        for (int l = layers.count() - 1; l >= 0; l--) {
+        eliminateBottom(last);
+        for (int l = last - 1; l >= 0; l--) {
             substitute(l);
         }
     }
@@ -126,89 +147,124 @@ final class WaterColumn {
         }
     }
 
-    /** Inflow enters, roots drink, gravity drains what the exact law lets go in an hour. */
-    private void descend(int layer) {
+    /** Inflow enters; what the pores cannot hold is handed down. */
+    private void fill(int layer) {
         double pore = layers.poreMm[layer];
-        double perPore = 1 / pore;
-        double ks = layers.saturatedMmPerH[layer];
-        double dry = layers.wiltingWetness() * pore;
-        double perEasy = 1 / ((layers.capacityWetness() * pore - dry) * (1 - EASY_SHARE));
-        double roots = rootShares[layer];
-        double d = diffusivityMm2PerH * ks;
-        double rest = power.rest;
-        double b1 = power.bit1;
-        double b2 = power.bit2;
-        double b4 = power.bit4;
-        double b8 = power.bit8;
-        double o0 = drainage[layer].offsetMm[0];
-        double o1 = drainage[layer].offsetMm[1];
-        double o2 = drainage[layer].offsetMm[2];
-        double o3 = drainage[layer].offsetMm[3];
-        double o4 = drainage[layer].offsetMm[4];
-        double s0 = drainage[layer].slopeH[0];
-        double s1 = drainage[layer].slopeH[1];
-        double s2 = drainage[layer].slopeH[2];
-        double s3 = drainage[layer].slopeH[3];
-        double s4 = drainage[layer].slopeH[4];
         double[] water = waterMm[layer];
         double[] in = inflow;
-        double[] wanted = demand;
-        double[] drunk = transpiredMm;
-        double[] diff = diffusivity[layer];
         for (int i = 0; i < water.length; i++) {
             double w = water[i] + in[i];
             double surplus = Math.max(0, w - pore);
-            double ease = Math.min(1, Math.max(0, (w - dry) * perEasy));
+            water[i] = w - surplus;
+            in[i] = surplus;
+        }
+    }
+
+    /** Roots take their share, less as the layer dries to wilting point, FAO-56 eq. 84. */
+    private void drink(int layer) {
+        double pore = layers.poreMm[layer];
+        double dry = layers.wiltingWetness() * pore;
+        double perEasy = 1 / ((layers.capacityWetness() * pore - dry) * (1 - EASY_SHARE));
+        double roots = rootShares[layer];
+        double[] water = waterMm[layer];
+        double[] wanted = demand;
+        double[] drunk = transpiredMm;
+        for (int i = 0; i < water.length; i++) {
+            double ease = Math.min(1, Math.max(0, (water[i] - dry) * perEasy));
             double drink = wanted[i] * roots * ease;
-            w -= surplus + drink;
-            double x = w * perPore;
-            double p = WetnessPower.raise(x, rest, b1, b2, b4, b8);
-            double k = ks * p * p * x;
-            double loss = Math.min(
-                    Math.min(k, Math.min(o0 + s0 * k, o1 + s1 * k)),
-                    Math.min(o2 + s2 * k, Math.min(o3 + s3 * k, o4 + s4 * k)));
-            w -= loss;
-            x = w * perPore;
-            diff[i] = d * x * WetnessPower.raise(x, rest, b1, b2, b4, b8);
-            water[i] = w;
-            in[i] = surplus + loss;
+            water[i] -= drink;
             drunk[i] += drink;
+        }
+    }
+
+    /** Gravity drains an hour's worth. */
+    private void drain(int layer) {
+        double k1 = layers.saturatedMmPerH[layer] / layers.poreMm[layer];
+        double b = drainage[layer].b;
+        double c = drainage[layer].c;
+        double d = drainage[layer].d;
+        double[] water = waterMm[layer];
+        double[] in = inflow;
+        double[] half = raised;
+        for (int i = 0; i < water.length; i++) {
+            double h2 = half[i] * half[i];
+            double k = k1 * h2 * h2 * water[i];
+            double loss = k * (1 + b * k) / (1 + k * (c + d * k));
+            water[i] -= loss;
+            in[i] += loss;
+        }
+    }
+
+    private void diffuse(int layer) {
+        double d = diffusivityMm * layers.saturatedMmPerH[layer] / layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] half = raised;
+        double[] diff = diffusivity[layer];
+        for (int i = 0; i < water.length; i++) {
+            double h2 = half[i] * half[i];
+            diff[i] = h2 * water[i] * d;
+        }
+    }
+
+    private void eliminateTop() {
+        double pore = layers.poreMm[0];
+        double down = 0.5 / layers.gapMm(0);
+        double[] here = diffusivity[0];
+        double[] below = diffusivity[1];
+        double[] water = waterMm[0];
+        double[] part = share[0];
+        for (int i = 0; i < water.length; i++) {
+            double fromBelow = down * (here[i] + below[i]);
+            double per = 1 / (pore + fromBelow);
+            part[i] = fromBelow * per;
+            water[i] *= per;
         }
     }
 
     private void eliminate(int layer) {
         double pore = layers.poreMm[layer];
-        boolean first = layer == 0;
-        boolean last = layer == layers.count() - 1;
-        double up = first ? 0 : 0.5 / layers.gapMm(layer - 1);
-        double down = last ? 0 : 0.5 / layers.gapMm(layer);
+        double up = 0.5 / layers.gapMm(layer - 1);
+        double down = 0.5 / layers.gapMm(layer);
         double[] here = diffusivity[layer];
-        double[] above = diffusivity[first ? 0 : layer - 1];
-        double[] below = diffusivity[last ? layer : layer + 1];
+        double[] above = diffusivity[layer - 1];
+        double[] below = diffusivity[layer + 1];
         double[] water = waterMm[layer];
-        double[] waterAbove = waterMm[first ? 0 : layer - 1];
-        double[] shareAbove = share[first ? 0 : layer - 1];
-        double[] shareHere = share[layer];
+        double[] wetAbove = waterMm[layer - 1];
+        double[] partAbove = share[layer - 1];
+        double[] part = share[layer];
         for (int i = 0; i < water.length; i++) {
             double fromAbove = up * (above[i] + here[i]);
             double fromBelow = down * (here[i] + below[i]);
-            double part = first ? 0 : shareAbove[i];
-            double rest = first ? 0 : waterAbove[i];
-            double per = 1 / (pore + fromAbove * (1 - part) + fromBelow);
-            shareHere[i] = fromBelow * per;
-            water[i] = (water[i] + fromAbove * rest) * per;
+            double per = 1 / (pore + fromAbove * (1 - partAbove[i]) + fromBelow);
+            part[i] = fromBelow * per;
+            water[i] = (water[i] + fromAbove * wetAbove[i]) * per;
+        }
+    }
+
+    private void eliminateBottom(int layer) {
+        double pore = layers.poreMm[layer];
+        double up = 0.5 / layers.gapMm(layer - 1);
+        double[] here = diffusivity[layer];
+        double[] above = diffusivity[layer - 1];
+        double[] water = waterMm[layer];
+        double[] wetAbove = waterMm[layer - 1];
+        double[] partAbove = share[layer - 1];
+        for (int i = 0; i < water.length; i++) {
+            double fromAbove = up * (above[i] + here[i]);
+            double wet =
+                    (water[i] + fromAbove * wetAbove[i]) / (pore + fromAbove * (1 - partAbove[i]));
+            water[i] = wet * pore;
         }
     }
 
     private void substitute(int layer) {
         double pore = layers.poreMm[layer];
-        boolean last = layer == layers.count() - 1;
-        double perPoreBelow = last ? 0 : 1 / layers.poreMm[layer + 1];
+        double perPoreBelow = 1 / layers.poreMm[layer + 1];
         double[] water = waterMm[layer];
-        double[] below = waterMm[last ? layer : layer + 1];
-        double[] shareHere = share[layer];
+        double[] below = waterMm[layer + 1];
+        double[] part = share[layer];
         for (int i = 0; i < water.length; i++) {
-            double wet = water[i] + (last ? 0 : shareHere[i] * below[i] * perPoreBelow);
+            double wet = water[i] + part[i] * below[i] * perPoreBelow;
             water[i] = wet * pore;
         }
     }

@@ -43,7 +43,7 @@ class WaterColumnTest {
                 shade[i] = sky.nextDouble();
             }
             double reference = sky.nextDouble() < 0.5 ? 0 : sky.nextDouble(0.9);
-            column.hour(rainMm, peakMmPerH, reference, shade);
+            column.hour(new RainHour(rainMm, peakMmPerH), reference, shade);
             return reference;
         }
 
