@@ -7,16 +7,18 @@ import java.util.List;
  *
  * @param series the official forecast; its chances and amounts hold
  * @param ensembles courses that services reckon with for the same point; may be empty
+ * @param taught what past forecasts for the point teach
  */
-public record PointForecast(ForecastSeries series, List<WeightedEnsemble> ensembles) {
+public record PointForecast(
+        ForecastSeries series, List<WeightedEnsemble> ensembles, Recalibration taught) {
 
     public PointForecast {
         ensembles = List.copyOf(ensembles);
     }
 
-    /** A forecast without an ensemble. */
+    /** A forecast alone. */
     public static PointForecast of(ForecastSeries series) {
-        return new PointForecast(series, List.of());
+        return new PointForecast(series, List.of(), Recalibration.NONE);
     }
 
     boolean tellsRain() {

@@ -1,6 +1,10 @@
 package rainward.weather;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rainward.farm.Window;
 
 /**
@@ -28,6 +32,37 @@ public record RainMarginals(List<WetPeriod> periods, List<String> warnings) {
         HourGrid grid = HourGrid.covering(horizon);
         return new MarginalFit(grid, climate.at(grid.start(), forecast.point()), forecast.rain())
                 .marginals();
+    }
+
+    /**
+     * The same periods with chances as past forecasts taught; the amount of a wet period stays, so
+     * the expected amount moves with its chance. Chances from climate stay.
+     *
+     * @param taught by past forecasts
+     * @param issuedAt of the forecast, for the lead time
+     */
+    public RainMarginals recalibrated(Recalibration taught, Instant issuedAt) {
+        List<WetPeriod> moved = periods.stream()
+                .map(period -> recalibrated(period, taught, issuedAt))
+                .toList();
+        long changed = IntStream.range(0, moved.size())
+                .filter(i ->
+                        Math.abs(moved.get(i).probability() - periods.get(i).probability())
+                                >= 0.005)
+                .count();
+        Stream<String> note = changed == 0
+                ? Stream.of()
+                : Stream.of(changed + " of " + moved.size()
+                        + " chances of rain are corrected by what past forecasts came to");
+        return new RainMarginals(moved, Stream.concat(warnings.stream(), note).toList());
+    }
+
+    private static WetPeriod recalibrated(
+            WetPeriod period, Recalibration taught, Instant issuedAt) {
+        double leadHours = Duration.between(issuedAt, period.window().from()).toMinutes() / 60.0;
+        return period.climateShare() == 1
+                ? period
+                : period.withChance(taught.apply(period.probability(), Math.max(0, leadHours)));
     }
 
     /** Expected rain over the whole horizon [mm]. */

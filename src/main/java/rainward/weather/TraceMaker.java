@@ -66,7 +66,8 @@ public final class TraceMaker {
             var members = MemberCourses.of(forecast.ensembles(), grid, settings.traces());
             ForecastSeries series =
                     forecast.tellsRain() ? forecast.series() : forecast.withRain(members.outlook());
-            RainMarginals marginals = RainMarginals.of(series, settings.horizon(), climate);
+            RainMarginals marginals = RainMarginals.of(series, settings.horizon(), climate)
+                    .recalibrated(forecast.taught(), series.stamp().issuedAt());
             var sheet = new RainSheet(grid, settings.traces(), amounts, members);
             return new Point(series, grid, marginals, sheet);
         }

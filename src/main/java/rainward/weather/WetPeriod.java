@@ -29,6 +29,20 @@ public record WetPeriod(Window window, double probability, List<Part> parts) {
         return probability > 0 ? meanMm() / probability : 0;
     }
 
+    /** The same amount where it is wet, with another chance of that; a chance of zero stays. */
+    WetPeriod withChance(double other) {
+        if (probability == 0) {
+            return this;
+        }
+        double scale = other / probability;
+        return new WetPeriod(
+                window,
+                other,
+                parts.stream()
+                        .map(p -> new Part(p.window, p.meanMm * scale, p.fromClimate))
+                        .toList());
+    }
+
     /** Share of the mean that comes from climate, 0 to 1. */
     public double climateShare() {
         double usual = parts.stream()

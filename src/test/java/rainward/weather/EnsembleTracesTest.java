@@ -34,8 +34,10 @@ class EnsembleTracesTest {
             List<RainChance> chances,
             int traces,
             WeightedEnsemble... ensembles) {
-        var forecast =
-                new PointForecast(Skies.forecast(Skies.FARM, amounts, chances), List.of(ensembles));
+        var forecast = new PointForecast(
+                Skies.forecast(Skies.FARM, amounts, chances),
+                List.of(ensembles),
+                Recalibration.NONE);
         return TraceMaker.withEnsembles(
                         List.of(forecast),
                         new TraceSettings(traces, 1, Skies.hours(0, 6)),
@@ -141,10 +143,12 @@ class EnsembleTracesTest {
                 List.of(
                         new PointForecast(
                                 Skies.forecast(Skies.FARM, amounts, chances),
-                                List.of(new WeightedEnsemble(here, 1))),
+                                List.of(new WeightedEnsemble(here, 1)),
+                                Recalibration.NONE),
                         new PointForecast(
                                 Skies.forecast(OTHER, amounts, chances),
-                                List.of(new WeightedEnsemble(there, 1)))),
+                                List.of(new WeightedEnsemble(there, 1)),
+                                Recalibration.NONE)),
                 new TraceSettings(4, 1, Skies.hours(0, 6)),
                 Skies.EVEN_YEAR);
         assertThat(ranks(totals(made.get(0).traces()))).containsExactly(4, 1, 3, 2);
