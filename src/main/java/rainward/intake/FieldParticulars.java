@@ -40,9 +40,6 @@ record FieldParticulars(Particulars cells, KnownNames known) {
 
     private static final double LARGEST_HA = 1000;
 
-    /** Organic matter of a soil given by its sand and clay alone: a usual plough layer. */
-    private static final double USUAL_ORGANIC_MATTER_PCT = 2.5;
-
     /** Area as stated, if it is [ha]. */
     OptionalDouble statedHa() {
         if (cells.has("acres") && cells.has("hectares")) {
@@ -61,7 +58,8 @@ record FieldParticulars(Particulars cells, KnownNames known) {
     /** What the field is made of; a fault where the file does not tell. */
     Optional<Field.Ground> ground() {
         double slopeFraction =
-                cells.number("slope_percent", 0, 60).orElse(known.slopeFraction() * 100) / 100;
+                cells.number("slope_percent", 0, 60).orElse(known.usual().slopeFraction() * 100)
+                        / 100;
         return texture().map(texture -> new Field.Ground(texture, slopeFraction));
     }
 
@@ -75,21 +73,20 @@ record FieldParticulars(Particulars cells, KnownNames known) {
                             + ") or sand_percent and clay_percent");
             return Optional.empty();
         }
-        OptionalDouble organicPct = cells.number("organic_matter_percent", 0, 8);
+        double organicPct = cells.number("organic_matter_percent", 0, 8)
+                .orElse(known.usual().organicMatterPct());
         return byClass ? ofClass(organicPct) : ofShares(organicPct);
     }
 
-    private Optional<SoilTexture> ofClass(OptionalDouble organicPct) {
+    private Optional<SoilTexture> ofClass(double organicPct) {
         return cells.text("texture")
                 .flatMap(name -> cells.oneOf("texture", name, known.textureNames()))
-                .flatMap(name -> Optional.ofNullable(known.textures().get(name)))
-                .map(usual -> new SoilTexture(
-                        usual.sandFraction(),
-                        usual.clayFraction(),
-                        organicPct.orElse(usual.organicMatterPct())));
+                .flatMap(name -> Optional.ofNullable(known.textures().byName().get(name)))
+                .map(middle ->
+                        new SoilTexture(middle.sandFraction(), middle.clayFraction(), organicPct));
     }
 
-    private Optional<SoilTexture> ofShares(OptionalDouble organicPct) {
+    private Optional<SoilTexture> ofShares(double organicPct) {
         OptionalDouble sandPct = cells.required("sand_percent", 0, 100);
         OptionalDouble clayPct = cells.required("clay_percent", 0, 100);
         if (sandPct.isEmpty() || clayPct.isEmpty()) {
@@ -100,9 +97,7 @@ record FieldParticulars(Particulars cells, KnownNames known) {
             return Optional.empty();
         }
         return Optional.of(new SoilTexture(
-                sandPct.getAsDouble() / 100,
-                clayPct.getAsDouble() / 100,
-                organicPct.orElse(USUAL_ORGANIC_MATTER_PCT)));
+                sandPct.getAsDouble() / 100, clayPct.getAsDouble() / 100, organicPct));
     }
 
     /** What the person wants there. */

@@ -2,7 +2,6 @@ package rainward.intake;
 
 import java.util.List;
 import java.util.Map;
-import rainward.farm.SoilTexture;
 
 /** What the invented farm of these tests knows by name. */
 final class Known {
@@ -10,10 +9,10 @@ final class Known {
     static final KnownNames NAMES = new KnownNames(
             List.of("turnip and rape", "late rye"),
             List.of("full", "worked ground"),
-            Map.of(
-                    "sandy loam", new SoilTexture(0.65, 0.10, 2.5),
-                    "loam", new SoilTexture(0.40, 0.20, 2.5)),
-            0.02);
+            new TextureClasses(Map.of(
+                    "sandy loam", new TextureClasses.Minerals(0.65, 0.10),
+                    "loam", new TextureClasses.Minerals(0.40, 0.20))),
+            new KnownNames.UsualGround(2.5, 0.02));
 
     private Known() {}
 
