@@ -46,20 +46,18 @@ final class OrderReader {
         return read;
     }
 
-    private static Settings.UsefulRain rain(Section section) {
-        return new Settings.UsefulRain(
-                section.amount("useful_rain", Bounds.Amount.usually(Quantity.RAIN, 6.35, 1, 50)),
-                section.span(
-                        "falls_within",
-                        Bounds.Span.usually(
-                                Duration.ofHours(24), Duration.ofHours(1), Duration.ofHours(72))),
+    private static Settings.Rain rain(Section section) {
+        return new Settings.Rain(
                 section.amount(
-                        "hard_rain_per_hour", Bounds.Amount.usually(Quantity.RAIN, 25.4, 5, 150)));
+                        "hard_rain_per_hour", Bounds.Amount.usually(Quantity.RAIN, 25.4, 5, 150)),
+                section.amount(
+                        "neighbours_within",
+                        Bounds.Amount.usually(Quantity.DISTANCE, 24.140_16, 0, 200)));
     }
 
     private static Settings.Opening opening(Section section) {
-        double open = section.share("opens_at", Bounds.Real.usually(0.6, 0.05, 0.99));
-        double close = section.share("closes_below", Bounds.Real.usually(0.4, 0.01, 0.99));
+        double open = section.share("opens_at", Bounds.Real.usually(0.5, 0.05, 0.99));
+        double close = section.share("closes_below", Bounds.Real.usually(0.35, 0.01, 0.99));
         if (close > open) {
             section.wrong(
                     "closes_below",
@@ -76,18 +74,19 @@ final class OrderReader {
                 section.span(
                         "shift_worth_a_mail",
                         Bounds.Span.usually(
-                                Duration.ofHours(3), Duration.ofMinutes(30), Duration.ofHours(24))),
+                                Duration.ofHours(2), Duration.ofMinutes(30), Duration.ofHours(24))),
+                section.share("shift_share_worth_a_mail", Bounds.Real.usually(0.2, 0, 1)),
                 section.share("change_worth_a_mail", Bounds.Real.usually(0.2, 0.02, 1)));
     }
 
     private static Settings.Quiet quiet(Section section) {
         return new Settings.Quiet(
-                section.time("quiet_from", LocalTime.of(21, 30)),
-                section.time("quiet_to", LocalTime.of(4, 30)),
+                section.time("quiet_from", LocalTime.of(21, 0)),
+                section.time("quiet_to", LocalTime.of(5, 0)),
                 section.span(
                         "quiet_broken_for",
                         Bounds.Span.usually(
-                                Duration.ofHours(6), Duration.ZERO, Duration.ofHours(48))),
+                                Duration.ofHours(2), Duration.ZERO, Duration.ofHours(48))),
                 (int) section.whole("most_per_day", new Bounds.Whole(4, 1, 24)));
     }
 }

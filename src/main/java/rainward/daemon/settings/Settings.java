@@ -13,6 +13,7 @@ import rainward.farm.Mix;
 import rainward.farm.Recipe;
 import rainward.farm.UnitSystem;
 import rainward.queue.PlanProblem;
+import rainward.window.WindowRules;
 
 /**
  * Everything that the settings file says, in SI.
@@ -160,20 +161,35 @@ public record Settings(
     /**
      * When an alert goes out.
      *
-     * @param rain what counts
+     * @param rain what is told about it
      * @param opening when a window opens, changes and closes
      * @param quiet when people are left in peace
      */
-    public record StormAlerts(UsefulRain rain, Opening opening, Quiet quiet) {}
+    public record StormAlerts(Rain rain, Opening opening, Quiet quiet) {
+
+        /** The rules as the windows are judged by. */
+        public WindowRules rules(ZoneId zone) {
+            return new WindowRules(
+                    new WindowRules.Watch(
+                            opening.lead(),
+                            opening.openFraction(),
+                            opening.closeFraction(),
+                            rain.hardMmPerH(),
+                            rain.neighbourKm()),
+                    new WindowRules.Change(
+                            opening.shift(), opening.shiftFraction(), opening.changeFraction()),
+                    new WindowRules.Manners(
+                            zone, quiet.from(), quiet.to(), quiet.breakFor(), quiet.mostPerDay()));
+        }
+    }
 
     /**
-     * What rain counts.
+     * What is told about the rain.
      *
-     * @param usefulMm least rain of an event that brings seed up [mm]
-     * @param within the time in which it has to fall
      * @param hardMmPerH half-hour intensity that washes out bare ground [mm/h]
+     * @param neighbourKm properties this close share a window [km]
      */
-    public record UsefulRain(double usefulMm, Duration within, double hardMmPerH) {}
+    public record Rain(double hardMmPerH, double neighbourKm) {}
 
     /**
      * When a window opens, changes and closes.
@@ -181,7 +197,8 @@ public record Settings(
      * @param lead how far ahead a window may open
      * @param openFraction chance at which it opens
      * @param closeFraction chance below which it closes
-     * @param shift least change of the arrival that is worth a mail
+     * @param shift least change of the arrival that is worth a mail, close to it
+     * @param shiftFraction the same as a share of the time still to go, where that is more
      * @param changeFraction least change of the chance that is worth a mail
      */
     public record Opening(
@@ -189,6 +206,7 @@ public record Settings(
             double openFraction,
             double closeFraction,
             Duration shift,
+            double shiftFraction,
             double changeFraction) {}
 
     /**
@@ -196,7 +214,7 @@ public record Settings(
      *
      * @param from local time at which quiet begins
      * @param to local time at which it ends; the same as {@code from}: never quiet
-     * @param breakFor an arrival nearer than this breaks the quiet
+     * @param breakFor quiet is broken for a last safe start less than this after its end
      * @param mostPerDay alerts a day
      */
     public record Quiet(LocalTime from, LocalTime to, Duration breakFor, int mostPerDay) {}

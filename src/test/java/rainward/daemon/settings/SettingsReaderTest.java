@@ -26,6 +26,7 @@ import rainward.farm.Machine;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
+import rainward.window.WindowRules;
 
 class SettingsReaderTest {
 
@@ -53,10 +54,25 @@ class SettingsReaderTest {
             assertThat(settings.weather().pace().pullEvery()).isEqualTo(Duration.ofHours(1));
             assertThat(settings.weather().sources())
                     .containsExactly(Settings.Source.NWS, Settings.Source.MET_NORWAY);
-            assertThat(settings.window().rain().usefulMm()).isEqualTo(6.35);
             assertThat(settings.mail().briefAt()).isEqualTo(LocalTime.of(5, 0));
             assertThat(settings.mail().server().orElseThrow().port()).isEqualTo(587);
             assertThat(settings.work().crew().hours().days()).doesNotContain(DayOfWeek.SUNDAY);
+        }
+
+        @Test
+        void alertsAreUsuallyGivenByTheUsualRules() {
+            Settings settings = Crews.usable(Crews.USABLE);
+            WindowRules rules = settings.window().rules(settings.farm().zone());
+            WindowRules usual = WindowRules.usual(settings.farm().zone());
+
+            assertThat(rules.change()).isEqualTo(usual.change());
+            assertThat(rules.manners()).isEqualTo(usual.manners());
+            assertThat(rules.watch().lead()).isEqualTo(usual.watch().lead());
+            assertThat(rules.watch().openChance()).isEqualTo(usual.watch().openChance());
+            assertThat(rules.watch().closeChance()).isEqualTo(usual.watch().closeChance());
+            // Round numbers of inches and miles stand in for round numbers of millimetres and km.
+            assertThat(rules.watch().hardRainMmPerH()).isCloseTo(25.4, within(1e-9));
+            assertThat(rules.watch().neighbourKm()).isCloseTo(15 * 1.609_344, within(1e-9));
         }
 
         @Test
