@@ -10,6 +10,24 @@ final class Notes {
 
     private final List<String> sentences = new ArrayList<>();
     private final Map<String, Count> leftOut = new LinkedHashMap<>();
+    private final String one;
+    private final String many;
+
+    /** About intervals. */
+    Notes() {
+        this("interval", "intervals");
+    }
+
+    /** About things of another name. */
+    Notes(String one, String many) {
+        this.one = one;
+        this.many = many;
+    }
+
+    /** About entries of a list. */
+    static Notes ofEntries() {
+        return new Notes("entry", "entries");
+    }
 
     /** How many intervals of a layer, and why the first. */
     private record Count(int intervals, String first) {}
@@ -28,7 +46,7 @@ final class Notes {
     List<String> all() {
         List<String> all = new ArrayList<>(sentences);
         leftOut.forEach((layer, count) -> all.add(layer + ": " + count.intervals()
-                + (count.intervals() == 1 ? " interval" : " intervals")
+                + " " + (count.intervals() == 1 ? one : many)
                 + " left out, the first because " + count.first()));
         return all;
     }

@@ -1,6 +1,7 @@
 package rainward.feed;
 
 import static com.github.tomakehurst.wiremock.client.WireMock.aResponse;
+import static com.github.tomakehurst.wiremock.client.WireMock.anyRequestedFor;
 import static com.github.tomakehurst.wiremock.client.WireMock.anyUrl;
 import static com.github.tomakehurst.wiremock.client.WireMock.get;
 import static com.github.tomakehurst.wiremock.client.WireMock.getRequestedFor;
@@ -122,7 +123,7 @@ final class Sky implements AutoCloseable {
     }
 
     int asked() {
-        return server.findAll(getRequestedFor(anyUrl())).size();
+        return server.findAll(anyRequestedFor(anyUrl())).size();
     }
 
     static ResponseDefinitionBuilder json(String body) {
