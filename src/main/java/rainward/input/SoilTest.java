@@ -67,22 +67,33 @@ public record SoilTest(String field, LocalDate sampledOn, Acidity acidity, Nutri
     /**
      * Phosphorus and potassium.
      *
-     * @param method of extraction, for instance {@code Mehlich-3}; the levels mean nothing without
-     * @param phosphorusPpm extracted [mg/kg]
-     * @param potassiumPpm extracted [mg/kg]
+     * @param phosphorus if it was measured
+     * @param potassium if it was measured
      * @param exchangeCmolPerKg cation exchange capacity [cmol/kg, the same number as meq/100 g]
      */
     public record Nutrients(
-            String method,
-            OptionalDouble phosphorusPpm,
-            OptionalDouble potassiumPpm,
+            Optional<Extract> phosphorus,
+            Optional<Extract> potassium,
             OptionalDouble exchangeCmolPerKg) {
+        public static final Nutrients UNKNOWN =
+                new Nutrients(Optional.empty(), Optional.empty(), OptionalDouble.empty());
 
         public Nutrients {
-            Require.named("extraction method", method);
-            phosphorusPpm.ifPresent(ppm -> Require.inRange("phosphorusPpm", ppm, 0, 2_000));
-            potassiumPpm.ifPresent(ppm -> Require.inRange("potassiumPpm", ppm, 0, 5_000));
             exchangeCmolPerKg.ifPresent(cec -> Require.inRange("exchangeCmolPerKg", cec, 0, 100));
+        }
+    }
+
+    /**
+     * What an extraction gave; the number means nothing without its method.
+     *
+     * @param method for instance {@code Bray P1} or {@code Mehlich-3}
+     * @param foundPpm extracted [mg/kg]
+     */
+    public record Extract(String method, double foundPpm) {
+
+        public Extract {
+            Require.named("extraction method", method);
+            Require.inRange("foundPpm", foundPpm, 0, 5_000);
         }
     }
 }

@@ -2,7 +2,8 @@ package rainward.input.fertilizer;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import rainward.farm.Require;
 import rainward.input.Gap;
 import rainward.input.SoilTest;
 
@@ -25,27 +26,31 @@ public record Targets(Nutrients wanted, List<Gap> gaps) {
      * @param potash by its soil test
      * @param nitrogenKgPerHa for the crop; no soil test tells it [kg/ha]
      */
-    public record Rules(TestRule phosphate, TestRule potash, double nitrogenKgPerHa) {}
+    public record Rules(
+            TestRule.ByExchange phosphate, TestRule.ByExchange potash, double nitrogenKgPerHa) {
+
+        public Rules {
+            Require.notNegative("nitrogenKgPerHa", nitrogenKgPerHa);
+        }
+    }
 
     /**
-     * From a soil test, whose nutrients must be extracted by the method of the rules.
+     * From a soil test, whose nutrients must be extracted by the methods of the rules.
      *
      * @param removal what this year's crop will take
      */
     public static Targets of(SoilTest test, Rules rules, Nutrients removal) {
         List<Gap> gaps = new ArrayList<>();
-        SoilTest.Nutrients found = test.nutrients();
-        double phosphate = rate(
-                new Question(test, "phosphorus", found.phosphorusPpm()),
-                rules.phosphate(),
-                removal.phosphateKgPerHa(),
+        Question phosphorus =
+                new Question(test, "phosphorus", test.nutrients().phosphorus(), rules.phosphate());
+        Question potassium =
+                new Question(test, "potassium", test.nutrients().potassium(), rules.potash());
+        return new Targets(
+                new Nutrients(
+                        rules.nitrogenKgPerHa(),
+                        phosphorus.rateKgPerHa(removal.phosphateKgPerHa(), gaps),
+                        potassium.rateKgPerHa(removal.potashKgPerHa(), gaps)),
                 gaps);
-        double potash = rate(
-                new Question(test, "potassium", found.potassiumPpm()),
-                rules.potash(),
-                removal.potashKgPerHa(),
-                gaps);
-        return new Targets(new Nutrients(rules.nitrogenKgPerHa(), phosphate, potash), gaps);
     }
 
     /** Replaces what harvests took since the last test, where that is all that is known. */
@@ -53,26 +58,43 @@ public record Targets(Nutrients wanted, List<Gap> gaps) {
         return new Targets(removed.plus(new Nutrients(nitrogenKgPerHa, 0, 0)), List.of());
     }
 
-    private record Question(SoilTest test, String nutrient, OptionalDouble foundPpm) {}
+    private record Question(
+            SoilTest test,
+            String nutrient,
+            Optional<SoilTest.Extract> found,
+            TestRule.ByExchange rule) {
 
-    private static double rate(
-            Question question, TestRule rule, double removalKgPerHa, List<Gap> gaps) {
-        String method = question.test().nutrients().method();
-        if (!method.equalsIgnoreCase(rule.method())) {
-            gaps.add(new Gap(
-                    question.test().field(),
-                    question.nutrient() + " was extracted by " + method
-                            + ", the recommendation is for " + rule.method(),
-                    "choose the recommendation for that method, or ask the laboratory"));
-            return 0;
+        double rateKgPerHa(double removalKgPerHa, List<Gap> gaps) {
+            Optional<Gap> gap = gap();
+            if (gap.isPresent()) {
+                gaps.add(gap.get());
+                return 0;
+            }
+            return rule.at(test.nutrients().exchangeCmolPerKg().orElse(0))
+                    .rateKgPerHa(found.orElseThrow().foundPpm(), removalKgPerHa);
         }
-        if (question.foundPpm().isEmpty()) {
-            gaps.add(new Gap(
-                    question.test().field(),
-                    "no " + question.nutrient() + " on the soil test",
-                    "ask the laboratory for it"));
-            return 0;
+
+        private Optional<Gap> gap() {
+            String wanted = rule.atZero().method();
+            if (found.isEmpty()) {
+                return missing("no " + nutrient + " on the soil test", "ask the laboratory for it");
+            }
+            String method = found.get().method();
+            if (!method.equalsIgnoreCase(wanted)) {
+                return missing(
+                        nutrient + " was extracted by " + method + ", the recommendation is for "
+                                + wanted,
+                        "choose the recommendation for that method, or ask the laboratory");
+            }
+            return rule.asksExchange() && test.nutrients().exchangeCmolPerKg().isEmpty()
+                    ? missing(
+                            "no exchange capacity on the soil test, which " + nutrient + " asks",
+                            "ask the laboratory for the CEC")
+                    : Optional.empty();
         }
-        return rule.rateKgPerHa(question.foundPpm().getAsDouble(), removalKgPerHa);
+
+        private Optional<Gap> missing(String what, String remedy) {
+            return Optional.of(new Gap(test.field(), what, remedy));
+        }
     }
 }

@@ -19,21 +19,40 @@ class TargetsTest {
     // Bushels of corn and soybean weigh 56 and 60 lb (US legal weights).
     static final CropRemoval CORN_GRAIN = new CropRemoval("corn grain", 0.35 / 56, 0.27 / 56);
     /** Tri-State 1995 for corn: critical level 15 ppm Bray P1, plateau 15, drawdown 10; memory. */
-    static final TestRule PHOSPHATE = new TestRule("Bray P1", 15, 15, 10, Us.kgPerHa(5));
+    static final TestRule PHOSPHATE =
+            new TestRule("Bray P1", 15, 15, 10, new TestRule.Feed(Us.kgPerHa(5), 0));
 
-    static final TestRule POTASH = new TestRule("Bray P1", 100, 30, 20, Us.kgPerHa(1.5));
+    /** The same for potash: 75 + 2.5 CEC, plateau 30, drawdown 20, 20 lb beside; from memory. */
+    static final TestRule.ByExchange POTASH = new TestRule.ByExchange(
+            new TestRule(
+                    "ammonium acetate",
+                    75,
+                    30,
+                    20,
+                    new TestRule.Feed(Us.kgPerHa(1), Us.kgPerHa(20))),
+            2.5,
+            Us.kgPerHa(0.05));
+
+    static final Targets.Rules RULES =
+            new Targets.Rules(new TestRule.ByExchange(PHOSPHATE, 0, 0), POTASH, 60);
 
     static double bushels(double perAcre, double lbPerBushel) {
         return Us.kgPerHa(perAcre * lbPerBushel);
     }
 
-    static SoilTest test(String method, OptionalDouble phosphorusPpm) {
+    static SoilTest test(Optional<SoilTest.Extract> phosphorus, OptionalDouble exchange) {
         return new SoilTest(
                 "Home 3",
                 LocalDate.of(2023, 8, 1),
                 new SoilTest.Acidity(6.4, Optional.empty()),
                 new SoilTest.Nutrients(
-                        method, phosphorusPpm, OptionalDouble.of(110), OptionalDouble.of(8)));
+                        phosphorus,
+                        Optional.of(new SoilTest.Extract("ammonium acetate", 85)),
+                        exchange));
+    }
+
+    static Optional<SoilTest.Extract> extract(String method, double ppm) {
+        return Optional.of(new SoilTest.Extract(method, ppm));
     }
 
     @Nested
@@ -97,36 +116,47 @@ class TargetsTest {
             assertThat(PHOSPHATE.rateKgPerHa(90, 50)).isZero();
         }
 
+        /** E-2567 form: (95 - 85)(1 + 0.05 x 8) + 40 + 20 = 74 lb/ac; from memory. */
         @Test
-        void aNutrientExtractedByAnotherMethodIsAGapAndNoGuess() {
+        void potashAsksMoreOfASoilThatHoldsMore() {
             Targets targets = Targets.of(
-                    test("Mehlich-3", OptionalDouble.of(20)),
-                    new Targets.Rules(PHOSPHATE, POTASH, 60),
-                    new Nutrients(0, 50, 40));
+                    test(extract("bray p1", 20), OptionalDouble.of(8)),
+                    RULES,
+                    new Nutrients(0, 50, Us.kgPerHa(40)));
 
-            assertThat(targets.wanted()).isEqualTo(new Nutrients(60, 0, 0));
-            assertThat(targets.gaps()).hasSize(2);
-            assertThat(targets.gaps().get(0).text())
-                    .contains("phosphorus was extracted by Mehlich-3")
-                    .contains("Bray P1");
+            assertThat(Us.lbPerAcre(targets.wanted().potashKgPerHa())).isCloseTo(74, within(1e-9));
+            assertThat(targets.wanted().phosphateKgPerHa()).isCloseTo(50, within(1e-9));
+            assertThat(targets.gaps()).isEmpty();
         }
 
         @Test
-        void aNutrientThatWasNotMeasuredIsAskedFor() {
+        void aNutrientExtractedByAnotherMethodIsAGapAndNoGuess() {
             Targets targets = Targets.of(
-                    test("Bray P1", OptionalDouble.empty()),
-                    new Targets.Rules(PHOSPHATE, POTASH, 0),
+                    test(extract("Mehlich-3", 20), OptionalDouble.of(8)),
+                    RULES,
                     new Nutrients(0, 50, 40));
 
-            assertThat(targets.wanted().potashKgPerHa()).isCloseTo(40, within(1e-9));
+            assertThat(targets.wanted().phosphateKgPerHa()).isZero();
             assertThat(targets.gaps())
                     .singleElement()
-                    .satisfies(gap -> assertThat(gap.text()).contains("no phosphorus"));
+                    .satisfies(gap -> assertThat(gap.text())
+                            .contains("phosphorus was extracted by Mehlich-3")
+                            .contains("Bray P1"));
+        }
+
+        @Test
+        void whatWasNotMeasuredIsAskedFor() {
+            Targets targets = Targets.of(
+                    test(Optional.empty(), OptionalDouble.empty()), RULES, Nutrients.NONE);
+
+            assertThat(targets.wanted()).isEqualTo(new Nutrients(60, 0, 0));
+            assertThat(targets.gaps().get(0).text()).contains("no phosphorus");
+            assertThat(targets.gaps().get(1).text()).contains("CEC");
         }
 
         @Test
         void aTestOfThreeYearsIsOldOnItsDay() {
-            SoilTest test = test("Bray P1", OptionalDouble.of(20));
+            SoilTest test = test(Optional.empty(), OptionalDouble.empty());
 
             assertThat(test.ageGap(LocalDate.of(2026, 7, 31), SoilTest.USUAL_YEARS))
                     .isEmpty();
@@ -150,7 +180,7 @@ class TargetsTest {
                         luck.nextDouble(5, 200),
                         luck.nextDouble(50),
                         luck.nextDouble(1, 50),
-                        luck.nextDouble(10));
+                        new TestRule.Feed(luck.nextDouble(10), luck.nextDouble(30)));
                 double ppm = luck.nextDouble(300);
                 double removal = luck.nextDouble(100);
 

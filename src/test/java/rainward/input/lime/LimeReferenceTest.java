@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,11 +39,7 @@ class LimeReferenceTest {
                 "Home 3",
                 LocalDate.of(2026, 4, 1),
                 new SoilTest.Acidity(ph, Optional.of(new SoilTest.Buffer(method, bufferPh))),
-                new SoilTest.Nutrients(
-                        "Mehlich-3",
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()));
+                SoilTest.Nutrients.UNKNOWN);
     }
 
     @Nested
