@@ -1,5 +1,6 @@
 package rainward.readiness;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -112,6 +113,22 @@ final class Ahead {
                 soil(),
                 traces(),
                 new SeedingHours(TUESDAY, 168, DETROIT));
+    }
+
+    /** The same ground and weather, later in the year. */
+    static StandCase movedBy(StandCase question, Duration later) {
+        Instant start = TUESDAY.plus(later);
+        double[] none = new double[HOURS];
+        return new StandCase(
+                question.mix(),
+                question.conditions(),
+                new SoilRun(start, question.soil().seedZone(), question.soil().surface()),
+                new Traces(
+                        new HourlyAir(start, none, none, none, none),
+                        question.traces().sun(),
+                        question.traces().rainMm(),
+                        question.traces().peak30MmPerH()),
+                new SeedingHours(start, question.hours().count(), DETROIT));
     }
 
     private ReadinessCase.Option option(Mix mix) {

@@ -1,0 +1,145 @@
+package rainward.readiness;
+
+import java.time.Instant;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import rainward.farm.Mix;
+import rainward.farm.Season;
+import rainward.farm.Species;
+import rainward.readiness.Sensitivity.Factor;
+import rainward.soil.SoilRun;
+import rainward.stand.SeedingHours;
+import rainward.stand.StandCase;
+import rainward.stand.StandModel;
+import rainward.weather.Traces;
+
+/** Which of rain, moisture, heat and season would change the answer most: each made perfect once. */
+public final class Sensitivities {
+    private static final double MOIST_MPA = -0.05;
+    private static final int HOURS_TO_RAIN = 24;
+    private static final int HOURS_MOIST = 72;
+
+    private final StandModel model;
+
+    public Sensitivities(StandModel model) {
+        this.model = model;
+    }
+
+    /**
+     * The four factors, the one that would bring most first.
+     *
+     * @param question as things stand
+     * @param seeding the hour of seeding to look at, inside the question's hours
+     */
+    public List<Sensitivity> of(StandCase question, Instant seeding) {
+        SeedingHours hour = new SeedingHours(seeding, 1, question.hours().zone());
+        StandCase now = with(question, question.mix(), question.soil(), question.traces(), hour);
+        double worth = worth(now);
+        return Arrays.stream(Factor.values())
+                .map(factor -> new Sensitivity(factor, worth, worth(perfect(now, factor))))
+                .sorted(Comparator.comparingDouble(s -> -s.gain()))
+                .toList();
+    }
+
+    private double worth(StandCase question) {
+        return model.outlook(question).worth()[0];
+    }
+
+    private static StandCase perfect(StandCase now, Factor factor) {
+        int seeded = now.traces().hourOf(now.hours().start());
+        SoilRun soil = now.soil();
+        return switch (factor) {
+            case RAIN ->
+                    with(
+                            now,
+                            now.mix(),
+                            moist(soil, seeded + HOURS_TO_RAIN, soil.hours()),
+                            gentle(now.traces()),
+                            now.hours());
+            case MOISTURE ->
+                    with(
+                            now,
+                            now.mix(),
+                            moist(soil, seeded, seeded + HOURS_MOIST),
+                            now.traces(),
+                            now.hours());
+            case HEAT ->
+                    with(now, now.mix(), warm(soil, now.mix()), now.traces(), now.hours());
+            case SEASON -> with(now, timeless(now.mix()), soil, now.traces(), now.hours());
+        };
+    }
+
+    private static StandCase with(
+            StandCase question, Mix mix, SoilRun soil, Traces traces, SeedingHours hours) {
+        return new StandCase(mix, question.conditions(), soil, traces, hours);
+    }
+
+    private static SoilRun moist(SoilRun soil, int from, int to) {
+        SoilRun.SeedZone zone = soil.seedZone();
+        return new SoilRun(
+                soil.start(),
+                new SoilRun.SeedZone(
+                        zone.depthCm(),
+                        changed(
+                                zone.potentialMpa(), from, to, mpa -> Math.max(mpa, MOIST_MPA)),
+                        zone.waterFraction(),
+                        zone.tempC(),
+                        zone.surfaceTempC()),
+                new SoilRun.SoilSurface(
+                        changed(soil.surface().dryFrontCm(), from, to, cm -> 0.0),
+                        soil.surface().runoffMm(),
+                        soil.surface().workable()));
+    }
+
+    private static SoilRun warm(SoilRun soil, Mix mix) {
+        SoilRun.SeedZone zone = soil.seedZone();
+        Species.Cardinal cardinal = mix.components().get(0).species().cardinal();
+        return new SoilRun(
+                soil.start(),
+                new SoilRun.SeedZone(
+                        zone.depthCm(),
+                        zone.potentialMpa(),
+                        zone.waterFraction(),
+                        changed(zone.tempC(), 0, soil.hours(), t -> cardinal.optimumTempC()),
+                        changed(
+                                zone.surfaceTempC(),
+                                0,
+                                soil.hours(),
+                                t -> Math.min(t, cardinal.ceilingTempC()))),
+                soil.surface());
+    }
+
+    private static Traces gentle(Traces traces) {
+        double[][] still = changed(traces.peak30MmPerH(), 0, traces.hours(), mmPerH -> 0.0);
+        return new Traces(traces.air(), traces.sun(), traces.rainMm(), still);
+    }
+
+    private static double[][] changed(
+            double[][] rows, int from, int to, DoubleUnaryOperator change) {
+        double[][] copy = rows.clone();
+        for (int h = from; h < Math.min(to, rows.length); h++) {
+            copy[h] = Arrays.stream(rows[h]).map(change).toArray();
+        }
+        return copy;
+    }
+
+    private static Mix timeless(Mix mix) {
+        Season always =
+                new Season(
+                        MonthDay.of(1, 1),
+                        MonthDay.of(12, 31),
+                        MonthDay.of(12, 31),
+                        MonthDay.of(12, 31),
+                        mix.season().fullWorth(),
+                        1);
+        return new Mix(
+                mix.name(),
+                mix.components(),
+                mix.sowingDepthCm(),
+                mix.standTargetFraction(),
+                always);
+    }
+}
