@@ -16,7 +16,9 @@ import rainward.stand.StandCase;
 import rainward.stand.StandModel;
 import rainward.weather.Traces;
 
-/** Which of rain, moisture, heat and season would change the answer most: each made perfect once. */
+/**
+ * Which of rain, moisture, heat and season would change the answer most: each made perfect once.
+ */
 public final class Sensitivities {
     private static final double MOIST_MPA = -0.05;
     private static final int HOURS_TO_RAIN = 24;
@@ -53,21 +55,20 @@ public final class Sensitivities {
         SoilRun soil = now.soil();
         return switch (factor) {
             case RAIN ->
-                    with(
-                            now,
-                            now.mix(),
-                            moist(soil, seeded + HOURS_TO_RAIN, soil.hours()),
-                            gentle(now.traces()),
-                            now.hours());
+                with(
+                        now,
+                        now.mix(),
+                        moist(soil, seeded + HOURS_TO_RAIN, soil.hours()),
+                        gentle(now.traces()),
+                        now.hours());
             case MOISTURE ->
-                    with(
-                            now,
-                            now.mix(),
-                            moist(soil, seeded, seeded + HOURS_MOIST),
-                            now.traces(),
-                            now.hours());
-            case HEAT ->
-                    with(now, now.mix(), warm(soil, now.mix()), now.traces(), now.hours());
+                with(
+                        now,
+                        now.mix(),
+                        moist(soil, seeded, seeded + HOURS_MOIST),
+                        now.traces(),
+                        now.hours());
+            case HEAT -> with(now, now.mix(), warm(soil, now.mix()), now.traces(), now.hours());
             case SEASON -> with(now, timeless(now.mix()), soil, now.traces(), now.hours());
         };
     }
@@ -83,8 +84,7 @@ public final class Sensitivities {
                 soil.start(),
                 new SoilRun.SeedZone(
                         zone.depthCm(),
-                        changed(
-                                zone.potentialMpa(), from, to, mpa -> Math.max(mpa, MOIST_MPA)),
+                        changed(zone.potentialMpa(), from, to, mpa -> Math.max(mpa, MOIST_MPA)),
                         zone.waterFraction(),
                         zone.tempC(),
                         zone.surfaceTempC()),
@@ -127,14 +127,13 @@ public final class Sensitivities {
     }
 
     private static Mix timeless(Mix mix) {
-        Season always =
-                new Season(
-                        MonthDay.of(1, 1),
-                        MonthDay.of(12, 31),
-                        MonthDay.of(12, 31),
-                        MonthDay.of(12, 31),
-                        mix.season().fullWorth(),
-                        1);
+        Season always = new Season(
+                MonthDay.of(1, 1),
+                MonthDay.of(12, 31),
+                MonthDay.of(12, 31),
+                MonthDay.of(12, 31),
+                mix.season().fullWorth(),
+                1);
         return new Mix(
                 mix.name(),
                 mix.components(),

@@ -47,7 +47,7 @@ final class ComponentRun {
         kept.run(trace);
         fates.reckon(trace, kept, worthByStep);
         for (int k = 0; k < progress.length; k++) {
-            soak(progress[k], basePotentialsMpa[k], trace.feltPotentialMpa, kept.progressPerMpa);
+            soak(progress[k], basePotentialsMpa[k], kept.startingMpa, kept.progressPerMpa);
             done[k] = 0;
             reached[k] = grid.firstStep() - 1;
         }
@@ -60,9 +60,9 @@ final class ComponentRun {
     }
 
     private static void soak(
-            double[] progress, double basePotentialMpa, double[] feltMpa, double[] perMpa) {
+            double[] progress, double basePotentialMpa, double[] startingMpa, double[] perMpa) {
         for (int t = 0; t < progress.length; t++) {
-            progress[t] = Math.max(0, feltMpa[t] - basePotentialMpa) * perMpa[t];
+            progress[t] = Math.max(0, startingMpa[t] - basePotentialMpa) * perMpa[t];
         }
     }
 

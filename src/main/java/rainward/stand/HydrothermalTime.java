@@ -6,16 +6,43 @@ import rainward.farm.Species;
 
 /**
  * Germination of a seed lot by hydrothermal time with normal base potentials: {@code P(t) =
- * Phi{[psi - thetaHT / (t (T - Tb)) - psib50] / sigma}} (bradford2002). Holds between base and
- * optimum; above the optimum degrees fall to the ceiling as {@link ThermalResponse} says.
+ * Phi{[psi - thetaHT / (t (T - Tb)) - psib50 - kT (T - To)] / sigma}} (bradford2002). Up to the
+ * optimum the last term is nothing; above it degrees stay at the optimum and every base potential
+ * rises with {@code kT = -psib50 / (Tc - To)}, so that at the ceiling the middle seed of the lot
+ * starts in free water no more, and the more demanding half has stopped before.
  */
 final class HydrothermalTime {
     private final Species species;
-    private final ThermalResponse warmth;
+    private final double baseTempC;
+    private final double optimumTempC;
+    private final double risePerDegreeMpa;
 
     HydrothermalTime(Species species) {
         this.species = species;
-        warmth = new ThermalResponse(species.cardinal());
+        Species.Cardinal cardinal = species.cardinal();
+        baseTempC = cardinal.baseTempC();
+        optimumTempC = cardinal.optimumTempC();
+        risePerDegreeMpa = -species.psiBase50Mpa() / (cardinal.ceilingTempC() - optimumTempC);
+    }
+
+    /**
+     * Progress towards germination in a day for each MPa above the base potential.
+     *
+     * @param tempC of the soil [C]
+     * @return {@code (min(T, To) - Tb) / thetaHT}, not below zero [1/(MPa d)]
+     */
+    double progressPerMpaDay(double tempC) {
+        return Math.max(0, Math.min(tempC, optimumTempC) - baseTempC) / species.hydrothermalMpaCd();
+    }
+
+    /**
+     * Rise of all base potentials in warm soil.
+     *
+     * @param tempC of the soil [C]
+     * @return zero up to the optimum [MPa]
+     */
+    double heatRiseMpa(double tempC) {
+        return risePerDegreeMpa * Math.max(0, tempC - optimumTempC);
     }
 
     /**
@@ -27,11 +54,12 @@ final class HydrothermalTime {
      * @return 0 to 1
      */
     double germinatedFraction(double potentialMpa, double tempC, double days) {
-        double heatCd = days * warmth.degrees(tempC);
-        if (heatCd == 0) {
+        double progressPerMpa = days * progressPerMpaDay(tempC);
+        if (progressPerMpa == 0) {
             return 0;
         }
-        return spread().cumulativeProbability(potentialMpa - species.hydrothermalMpaCd() / heatCd);
+        double leastMpa = potentialMpa - heatRiseMpa(tempC) - 1 / progressPerMpa;
+        return spread().cumulativeProbability(leastMpa);
     }
 
     /**

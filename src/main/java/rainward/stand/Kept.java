@@ -30,11 +30,14 @@ final class Kept {
     /** Hydrothermal progress in each step for each MPa above the base potential [1/MPa]. */
     final double[] progressPerMpa;
 
+    /** Potential against which base potentials are held: what seed feels, less what heat costs. */
+    final double[] startingMpa;
+
     private final double[] heat;
     private final double lethalTempC;
     private final ThermalResponse warmth;
     private final double stepDays;
-    private final double hydrothermalMpaCd;
+    private final HydrothermalTime germination;
     private final double killPerDegree;
     private final double sealFelt;
     private boolean hot;
@@ -43,24 +46,25 @@ final class Kept {
         lethalTempC = species.cardinal().lethalTempC();
         warmth = new ThermalResponse(species.cardinal());
         stepDays = grid.days();
-        hydrothermalMpaCd = species.hydrothermalMpaCd();
+        germination = new HydrothermalTime(species);
         killPerDegree = rules.heatKillPerDegreeHour() * grid.stepHours();
         sealFelt = Math.min(1, Math.cbrt(species.seedsPerKg() / WEAK_SEEDS_PER_KG));
         growthCd = new double[grid.steps() + 1];
         rain = new double[grid.steps() + 1];
         heat = new double[grid.steps() + 1];
         progressPerMpa = new double[grid.steps()];
+        startingMpa = new double[grid.steps()];
         rain[0] = 1;
         heat[0] = 1;
     }
 
     /** Runs along a trace. */
     void run(TraceColumns.Column trace) {
-        double perMpa = 1 / hydrothermalMpaCd;
         for (int t = 0; t < progressPerMpa.length; t++) {
             double heatCd = warmth.degrees(trace.tempC[t]) * stepDays;
             double water = Math.max(LEAST_GROWTH, 1 - trace.potentialMpa[t] / GROWTH_STOPS_MPA);
-            progressPerMpa[t] = heatCd * perMpa;
+            progressPerMpa[t] = germination.progressPerMpaDay(trace.tempC[t]) * stepDays;
+            startingMpa[t] = trace.feltPotentialMpa[t] - germination.heatRiseMpa(trace.tempC[t]);
             growthCd[t + 1] = growthCd[t] + heatCd * water;
             double open = 1 - sealFelt * (1 - trace.openFraction[t]);
             rain[t + 1] = rain[t] * Math.max(LEAST_KEPT, trace.stayingFraction[t] * open);

@@ -3,8 +3,9 @@ package rainward.stand;
 import rainward.farm.Species;
 
 /**
- * Degrees that count: rising in a straight line from base to optimum, falling in a straight line to
- * zero at the ceiling; nothing outside. Below the optimum it is the thermal time of bradford2002.
+ * Degrees that count for growth: rising in a straight line from base to optimum, falling in a
+ * straight line to zero at the ceiling; nothing outside. Shoots and roots grow by it, and the
+ * middle seed of a lot germinates by it in free water ({@link HydrothermalTime}).
  */
 public final class ThermalResponse {
     private final double baseTempC;

@@ -120,7 +120,6 @@ final class TraceColumns {
         /** Share of small seed that is not sealed in. */
         final double[] openFraction;
 
-        private double wettestMpa;
         private double hottestC;
         private double deepestDryCm;
 
@@ -132,11 +131,6 @@ final class TraceColumns {
             dryFrontCm = new double[steps];
             stayingFraction = new double[steps];
             openFraction = new double[steps];
-        }
-
-        /** Greatest potential that seed feels on this trace. */
-        double wettestMpa() {
-            return wettestMpa;
         }
 
         /** Greatest temperature of the surface on this trace. */
@@ -152,7 +146,6 @@ final class TraceColumns {
         private void clear() {
             Arrays.fill(stayingFraction, 1);
             Arrays.fill(openFraction, 1);
-            wettestMpa = Double.NEGATIVE_INFINITY;
             hottestC = Double.NEGATIVE_INFINITY;
             deepestDryCm = 0;
         }
@@ -160,7 +153,6 @@ final class TraceColumns {
         private void potential(int step, double meanMpa, double contact) {
             potentialMpa[step] = meanMpa;
             feltPotentialMpa[step] = meanMpa / contact;
-            wettestMpa = Math.max(wettestMpa, feltPotentialMpa[step]);
         }
 
         private void surface(int step, double meanTempC) {
