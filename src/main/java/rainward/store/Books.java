@@ -24,6 +24,10 @@ public final class Books {
         return new StageJournal(handle);
     }
 
+    public StandBook stands() {
+        return new StandBook(handle);
+    }
+
     public RainBook rain() {
         return new RainBook(handle);
     }

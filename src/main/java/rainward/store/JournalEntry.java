@@ -75,6 +75,23 @@ public record JournalEntry(long id, String field, Kind kind, Said said, Detail d
                 Optional.empty(),
                 OptionalLong.empty(),
                 Optional.empty());
+
+        /** The same stage, said not to count. */
+        Detail undoing(long id) {
+            return new Detail(
+                    stage,
+                    operation,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    OptionalLong.of(id),
+                    Optional.empty());
+        }
+
+        /** A hold that ends then. */
+        Detail until(Instant end) {
+            return new Detail(stage, operation, machine, mix, Optional.of(end), undoes, note);
+        }
     }
 
     boolean concerns(String stage) {

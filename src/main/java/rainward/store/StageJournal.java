@@ -126,14 +126,7 @@ public final class StageJournal {
     }
 
     private Verdict undone(StageWord word, JournalEntry last) {
-        JournalEntry.Detail why = new JournalEntry.Detail(
-                last.detail().stage(),
-                last.detail().operation(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalLong.of(last.id()),
-                Optional.empty());
+        JournalEntry.Detail why = last.detail().undoing(last.id());
         long line = table.append(word.field(), JournalEntry.Kind.UNDONE, said(word.said()), why);
         return new Verdict.Written(
                 word.field() + ": " + word.stage() + " is no longer recorded as "
@@ -144,6 +137,24 @@ public final class StageJournal {
                         }
                         + ".",
                 List.of(line));
+    }
+
+    /** Says that one line does not count, whatever it says; told twice, it is said once. */
+    public Verdict undoLine(long id, JournalEntry.Said said) {
+        List<JournalEntry> all = table.all();
+        Optional<JournalEntry> line = all.stream()
+                .filter(entry -> entry.id() == id)
+                .filter(entry -> entry.kind() != JournalEntry.Kind.UNDONE)
+                .findFirst();
+        if (line.isEmpty()) {
+            return new Verdict.Refused("there is no line " + id + " in the journal.");
+        }
+        if (!JournalReading.counting(all).contains(line.get())) {
+            return new Verdict.AlreadySo("line " + id + " does not count already.");
+        }
+        JournalEntry.Detail why = JournalEntry.Detail.NONE.undoing(id);
+        long written = table.append(line.get().field(), JournalEntry.Kind.UNDONE, said, why);
+        return new Verdict.Written("line " + id + " does not count any more.", List.of(written));
     }
 
     private StageRules rules(Field field, Recipe recipe) {
@@ -161,14 +172,7 @@ public final class StageJournal {
 
     /** Leaves a field out of the order until then. */
     public long hold(String field, Instant until, JournalEntry.Said said) {
-        JournalEntry.Detail detail = new JournalEntry.Detail(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(until),
-                OptionalLong.empty(),
-                Optional.empty());
+        JournalEntry.Detail detail = JournalEntry.Detail.NONE.until(until);
         return table.append(field, JournalEntry.Kind.HELD, said, detail);
     }
 }
