@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 
 /**
  * Assumptions about storms beside half-hourly rain at Bondville, Illinois, April to October 1998
@@ -65,7 +64,7 @@ class BondvilleRainTest {
     }
 
     @Test
-    void aWetQuarterDayRainsAboutAsLongAndAsPeakedAsAssumed(TestReporter report) {
+    void aWetQuarterDayRainsAboutAsLongAndAsPeakedAsAssumed() {
         double hours = storm(b -> Arrays.stream(b).filter(mm -> mm >= 0.1).count());
         double peak = storm(BondvilleRainTest::peakShare);
         double[][] assumed = IntStream.range(0, 600)
@@ -77,26 +76,28 @@ class BondvilleRainTest {
                 .mapToDouble(BondvilleRainTest::peakShare)
                 .average()
                 .orElse(0);
-        report.publishEntry("wet hours in a wet 6 h, seen and assumed", hours + " " + assumedHours);
-        report.publishEntry(
-                "share of the wettest hour, seen and assumed", peak + " " + assumedPeak);
+        System.out.println(
+                "wet hours in a wet 6 h, seen and assumed" + ": " + hours + " " + assumedHours);
+        System.out.println(
+                "share of the wettest hour, seen and assumed" + ": " + peak + " " + assumedPeak);
         assertThat(assumedHours / hours).isBetween(0.75, 1.33);
         assertThat(assumedPeak / peak).isBetween(0.75, 1.33);
     }
 
     @Test
-    void shorterPeriodsAreWetAboutAsOftenAsSpellsOfFourHoursSay(TestReporter report) {
+    void shorterPeriodsAreWetAboutAsOftenAsSpellsOfFourHoursSay() {
         var month = new MonthlyClimate(java.time.Month.JULY, wetFraction(24), 8, 15, 28);
         for (int length : new int[] {1, 6, 12}) {
             double ratio = month.wetChance(length) / wetFraction(length);
-            report.publishEntry("wet share of " + length + " h, reckoned over seen", "" + ratio);
+            System.out.println(
+                    "wet share of " + length + " h, reckoned over seen" + ": " + "" + ratio);
             assertThat(ratio).isBetween(0.75, 1.33);
         }
     }
 
     /** Yin et al. 2007 found 1.668 over 456 storms in China. */
     @Test
-    void halfHoursPeakOverHeavyHoursAboutAsPublished(TestReporter report) {
+    void halfHoursPeakOverHeavyHoursAboutAsPublished() {
         double[] hours = hours();
         double peak = 0;
         double mean = 0;
@@ -106,7 +107,7 @@ class BondvilleRainTest {
                 mean += hours[h];
             }
         }
-        report.publishEntry("30-minute peak over the hour", "" + peak / mean);
+        System.out.println("30-minute peak over the hour" + ": " + "" + peak / mean);
         assertThat(peak / mean).isBetween(1.668 * 0.8, 1.668 * 1.2);
     }
 }
