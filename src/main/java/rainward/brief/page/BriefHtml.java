@@ -148,7 +148,9 @@ public final class BriefHtml {
     /** Time, task and hands; where the screen is narrow the last two share a cell. */
     private static Element row(String when, String what, String who) {
         return Element.of("tr")
-                .add(Element.of("td").style(CELL + "width:36%;").text(when))
+                .add(Element.of("td")
+                        .style(CELL + "width:1%;white-space:nowrap;")
+                        .text(when))
                 .add(Element.of("td")
                         .style(CELL)
                         .text(what)
@@ -168,7 +170,9 @@ public final class BriefHtml {
                     Element.of("p").style("margin:6px 0 2px 0;font-weight:700;").text(person));
             Element table = Element.layout();
             tasks.forEach(task -> table.add(Element.of("tr")
-                    .add(Element.of("td").style(CELL + "width:36%;").text(order.when(task.stage())))
+                    .add(Element.of("td")
+                            .style(CELL + "width:1%;white-space:nowrap;")
+                            .text(order.when(task.stage())))
                     .add(Element.of("td").style(CELL).text(OrderWords.task(task)))));
             parts.add(table);
         });

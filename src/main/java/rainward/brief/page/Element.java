@@ -78,10 +78,11 @@ final class Element {
                 .append("=\"")
                 .append(escaped(value))
                 .append('"'));
-        out.append('>');
         if (VOID.contains(tag)) {
+            out.append("/>");
             return;
         }
+        out.append('>');
         parts.forEach(part -> part.write(out));
         out.append("</").append(tag).append('>');
         // Mail lines may hold 998 octets (RFC 5322 2.1.1), and a person may want to read the
