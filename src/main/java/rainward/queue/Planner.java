@@ -50,7 +50,7 @@ public final class Planner {
      * each as early as the rules allow now.
      */
     public static Plan keep(PlanProblem problem) {
-        return plan(problem, Effort.tries(0, 1));
+        return plan(problem, Effort.tries(0, LastOrder.STARTS));
     }
 
     private static PlanProblem sorted(PlanProblem problem) {

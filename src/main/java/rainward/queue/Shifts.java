@@ -65,6 +65,20 @@ final class Shifts {
         return Optional.of(near.get(near.size() / 2));
     }
 
+    /** Overtime of each day of the horizon, in order, whether it is worked or not. */
+    static List<Window> overtimes(PlanProblem problem) {
+        ZoneId zone = problem.crew().zone();
+        List<Window> all = new ArrayList<>();
+        LocalDate last = problem.horizon().to().atZone(zone).toLocalDate();
+        for (LocalDate date = problem.horizon().from().atZone(zone).toLocalDate();
+                !date.isAfter(last);
+                date = date.plusDays(1)) {
+            Shift shift = Shift.on(date, problem.crew().hours(), zone);
+            all.add(new Window(shift.end(), shift.late()));
+        }
+        return all;
+    }
+
     int days() {
         return days;
     }

@@ -2,9 +2,7 @@ package rainward.queue;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import rainward.queue.search.Decoder;
 import rainward.queue.search.Genome;
 
@@ -22,7 +20,7 @@ final class Starts {
     static List<Genome> of(PlanProblem problem, Decoder decoder) {
         Starts starts = new Starts(problem, decoder.genes());
         List<Genome> all = new ArrayList<>();
-        problem.lastOrder().ifPresent(o -> all.add(starts.by(starts.asOrdered(o))));
+        problem.lastOrder().ifPresent(o -> all.addAll(LastOrder.of(problem, o, decoder.genes())));
         all.add(starts.by(Comparator.comparingDouble(j -> -worthNow(j))));
         all.add(starts.by(Comparator.comparing(Job::name)));
         return all;
@@ -42,12 +40,6 @@ final class Starts {
 
     private Job job(int index) {
         return problem.jobs().get(index);
-    }
-
-    private Comparator<Job> asOrdered(Plan order) {
-        Map<String, Integer> ranks = new HashMap<>();
-        order.items().forEach(i -> ranks.putIfAbsent(i.place().field(), i.rank()));
-        return Comparator.comparing(j -> ranks.getOrDefault(j.name(), Integer.MAX_VALUE));
     }
 
     /** Worth x weight a hectare-hour of work at the first hours it may be sown. */

@@ -11,6 +11,8 @@ import java.util.function.DoubleSupplier;
  */
 public record Effort(long seed, long evaluations, DoubleSupplier spentFraction) {
 
+    private static final double LEAST_TRIES = 2;
+
     public Effort {
         if (evaluations < 1) {
             throw new IllegalArgumentException(
@@ -37,7 +39,7 @@ public record Effort(long seed, long evaluations, DoubleSupplier spentFraction) 
      * A share of this effort, from a part already spent to a later one, as an effort of its own.
      */
     public Effort slice(double from, double to, long newSeed) {
-        long share = (long) Math.max(1, evaluations * (to - from));
+        long share = (long) Math.max(LEAST_TRIES, evaluations * (to - from));
         return new Effort(
                 newSeed,
                 share,
