@@ -26,7 +26,7 @@ import rainward.farm.FieldStatus;
 import rainward.farm.StageRecord;
 
 /** What a person says about stages, and what the journal makes of it. */
-class StageJournalTest {
+class StageJournalIT {
 
     @TempDir
     Path home;

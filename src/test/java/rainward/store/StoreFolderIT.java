@@ -11,7 +11,7 @@ import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class StoreFolderTest {
+class StoreFolderIT {
 
     @TempDir
     Path home;

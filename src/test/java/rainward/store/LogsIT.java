@@ -18,7 +18,7 @@ import rainward.queue.Plan;
 import rainward.queue.PlanItem;
 
 /** What was given out, said and done, so that nothing of it happens twice. */
-class LogsTest {
+class LogsIT {
 
     private static final Instant FIVE = Instant.parse("2026-07-15T09:00:00Z");
     private static final LocalDate DAY = LocalDate.of(2026, 7, 15);

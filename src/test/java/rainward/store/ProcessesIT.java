@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.Field;
 
 /** What happens when a second, real process is on the same folder, and when one is killed. */
-class ProcessesTest {
+class ProcessesIT {
 
     @TempDir
     Path home;

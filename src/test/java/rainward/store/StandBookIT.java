@@ -18,7 +18,7 @@ import rainward.store.StandBook.Finding;
 import rainward.store.StandBook.Result;
 import rainward.store.StandBook.StandCheck;
 
-class StandBookTest {
+class StandBookIT {
 
     @TempDir
     Path home;

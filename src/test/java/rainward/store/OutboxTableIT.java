@@ -21,7 +21,7 @@ import rainward.brief.post.FailedTry;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.post.Outgoing;
 
-class OutboxTableTest {
+class OutboxTableIT {
 
     private static final Instant FIVE = Instant.parse("2026-07-15T09:00:00Z");
     private static final Duration HOLD = Duration.ofMinutes(10);

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.Field;
 
 /** One data folder, opened, closed, broken and opened again. */
-class StoreTest {
+class StoreIT {
 
     @TempDir
     Path home;

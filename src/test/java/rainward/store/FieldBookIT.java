@@ -19,7 +19,7 @@ import rainward.farm.MappedField;
 import rainward.farm.Property;
 import rainward.farm.Survey;
 
-class FieldBookTest {
+class FieldBookIT {
 
     @TempDir
     Path home;

@@ -25,7 +25,7 @@ import rainward.weather.RainObservation;
 import rainward.weather.RawPull;
 
 /** Weather as it came, kept for the day somebody asks why. */
-class ArchiveTest {
+class ArchiveIT {
 
     private static final Instant SIX = Instant.parse("2026-07-15T10:00:00Z");
     private static final String ADDRESS = "http://weather.example/gridpoints/XYZ/1,2";
