@@ -245,13 +245,26 @@ class BlendReferenceTest {
 
                 assertThat(best.misses()).isEmpty();
                 for (int other = 0; other < 200; other++) {
-                    double[] tried = new double[offers.size()];
-                    for (int p = 0; p < tried.length; p++) {
-                        tried[p] = luck.nextDouble(0, 400) * (luck.nextInt(3) == 0 ? 0 : 1);
-                    }
-                    if (within(target, offers, tried, band)) {
-                        assertThat(cost(offers, tried)).isGreaterThan(best.usdPerHa() - 1e-6);
-                    }
+                    assertThat(cost(offers, blendWithin(target, luck)))
+                            .isGreaterThan(best.usdPerHa() - 1e-6);
+                }
+            }
+        }
+
+        /** Rates of urea, DAP, MAP, triple and potash that bring 95 to 110 % of each target. */
+        private double[] blendWithin(Nutrients target, SplittableRandom luck) {
+            while (true) {
+                double phosphate = target.phosphateKgPerHa() * luck.nextDouble(0.95, 1.10);
+                double nitrogen = target.nitrogenKgPerHa() * luck.nextDouble(0.95, 1.10);
+                double potash = target.potashKgPerHa() * luck.nextDouble(0.95, 1.10);
+                double dapShare = luck.nextDouble() * luck.nextInt(2);
+                double mapShare = luck.nextDouble(1 - dapShare + 1e-9) * luck.nextInt(2);
+                double dap = phosphate * dapShare / 0.46;
+                double map = phosphate * mapShare / 0.52;
+                double triple = phosphate * Math.max(0, 1 - dapShare - mapShare) / 0.46;
+                double urea = (nitrogen - 0.18 * dap - 0.11 * map) / 0.46;
+                if (urea >= 0) {
+                    return new double[] {urea, dap, map, triple, potash / 0.6};
                 }
             }
         }
@@ -285,22 +298,6 @@ class BlendReferenceTest {
                     offer(MAP, luck.nextDouble(0.3, 1.2)),
                     offer(TRIPLE, luck.nextDouble(0.3, 1.2)),
                     offer(POTASH, luck.nextDouble(0.3, 1.2)));
-        }
-
-        private boolean within(
-                Nutrients target, List<Offer> offers, double[] rates, Tolerance band) {
-            double[] wanted = target.inOrder();
-            for (int n = 0; n < 3; n++) {
-                double got = 0;
-                for (int p = 0; p < rates.length; p++) {
-                    got += rates[p] * offers.get(p).product().inOrder()[n];
-                }
-                if (got < wanted[n] * (1 - band.shortFraction())
-                        || got > wanted[n] * (1 + band.beyondFraction())) {
-                    return false;
-                }
-            }
-            return true;
         }
 
         private double cost(List<Offer> offers, double[] rates) {
