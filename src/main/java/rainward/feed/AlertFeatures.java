@@ -15,7 +15,6 @@ import rainward.weather.PublicAlert.Message;
 import rainward.weather.PublicAlert.Rank;
 import rainward.weather.PublicAlert.Severity;
 import rainward.weather.PublicAlert.Times;
-import rainward.weather.PublicAlert.Type;
 
 /** Reads alerts of the US service. Only actual ones count; tests and exercises are passed by. */
 final class AlertFeatures {
@@ -36,7 +35,7 @@ final class AlertFeatures {
         }
         String id = text(p, "id");
         Optional<Instant> sent = time(p, "sent");
-        Optional<Type> type = type(text(p, "messageType"));
+        Optional<PublicAlert.Type> type = type(text(p, "messageType"));
         if (id.isBlank() || sent.isEmpty() || text(p, "event").isBlank()) {
             return One.leftOut("it has no id, event or time of sending");
         }
@@ -88,8 +87,8 @@ final class AlertFeatures {
                 .orElse(Severity.UNKNOWN);
     }
 
-    private static Optional<Type> type(String said) {
-        return Stream.of(Type.values())
+    private static Optional<PublicAlert.Type> type(String said) {
+        return Stream.of(PublicAlert.Type.values())
                 .filter(t -> t.name().equals(said.toUpperCase(Locale.ROOT)))
                 .findFirst();
     }

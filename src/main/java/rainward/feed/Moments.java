@@ -37,7 +37,7 @@ final class Moments {
     }
 
     private void between(Instant from, Instant to, List<Spell> spells) {
-        double seconds = Duration.between(from, to).getSeconds();
+        double seconds = Duration.between(from, to).toSeconds();
         for (long s = 0; s + HOUR <= seconds; s += HOUR) {
             double share = (s + HOUR / 2.0) / seconds;
             double value = at(from) + (at(to) - at(from)) * share;

@@ -48,8 +48,7 @@ record PlainGrid(
                     Instant to = from.plus(Duration.parse(halves[1]));
                     entries.add(new Entry(from, to, node.path("value").asDouble()));
                 } catch (DateTimeException e) {
-                    // The client has to name it; here it is only passed by.
-                    continue;
+                    // Not a plain interval: the client has to name it, here it is passed by.
                 }
             }
         }

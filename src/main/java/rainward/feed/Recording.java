@@ -30,8 +30,8 @@ record Recording(String file, Reply reply, JsonNode root) {
         if (root.path("status_code").isInt() && root.has("data")) {
             Map<String, String> headers = new HashMap<>(Map.of("content-type", "application/json"));
             root.path("headers")
-                    .fields()
-                    .forEachRemaining(h -> headers.put(
+                    .properties()
+                    .forEach(h -> headers.put(
                             h.getKey().toLowerCase(Locale.ROOT), h.getValue().asText()));
             JsonNode body = root.path("data");
             int status = root.path("status_code").asInt();

@@ -86,7 +86,7 @@ final class Refusals {
         if (unit.isZero()) {
             return Optional.empty();
         }
-        long seconds = unit.getSeconds();
+        long seconds = unit.toSeconds();
         return Optional.of(Instant.ofEpochSecond((now.getEpochSecond() / seconds + 1) * seconds));
     }
 }

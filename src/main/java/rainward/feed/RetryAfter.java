@@ -29,7 +29,7 @@ final class RetryAfter {
         if (text.matches("\\d+")) {
             return Optional.of(text.length() > 6 ? LONGEST : clamp(Long.parseLong(text)));
         }
-        return date(text).map(at -> clamp(Duration.between(asOf, at).getSeconds()));
+        return date(text).map(at -> clamp(Duration.between(asOf, at).toSeconds()));
     }
 
     /** An HTTP date (RFC 9110, 5.6.7). */
@@ -44,6 +44,6 @@ final class RetryAfter {
     }
 
     private static Duration clamp(long seconds) {
-        return Duration.ofSeconds(Math.max(0, Math.min(LONGEST.getSeconds(), seconds)));
+        return Duration.ofSeconds(Math.max(0, Math.min(LONGEST.toSeconds(), seconds)));
     }
 }

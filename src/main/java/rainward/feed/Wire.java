@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import javax.net.ssl.SSLException;
 import okhttp3.Headers;
@@ -84,11 +85,11 @@ final class Wire {
         for (int hop = 0; hop <= MOST_REDIRECTS; hop++) {
             try (Response response =
                     client.newCall(request(ask, url, accept, conditions)).execute()) {
-                HttpUrl next = redirect(response, ask);
-                if (next == null) {
+                Optional<HttpUrl> next = redirect(response, ask);
+                if (next.isEmpty()) {
                     return reply(response, ask);
                 }
-                url = next;
+                url = next.get();
             }
         }
         throw new Broken(Why.of(Kind.UNREADABLE, "sends us in circles (redirects)"));
@@ -106,10 +107,9 @@ final class Wire {
         return request.build();
     }
 
-    private static @org.jspecify.annotations.Nullable HttpUrl redirect(Response response, Ask ask)
-            throws Broken {
+    private static Optional<HttpUrl> redirect(Response response, Ask ask) throws Broken {
         if (response.code() < 301 || response.code() > 308 || response.code() == 304) {
-            return null;
+            return Optional.empty();
         }
         String location = response.header("Location", "");
         HttpUrl next = response.request().url().resolve(String.valueOf(location));
@@ -124,7 +124,7 @@ final class Wire {
                     "redirects to " + next.scheme() + "://" + next.host()
                             + ", which is not the host that was asked"));
         }
-        return next;
+        return Optional.of(next);
     }
 
     private static Reply reply(Response response, Ask ask) throws IOException, Broken {
@@ -164,7 +164,7 @@ final class Wire {
         }
         long seconds = RetryAfter.parse(
                         value, Instant.ofEpochMilli(response.receivedResponseAtMillis()))
-                .map(wait -> Math.max(1, wait.getSeconds()))
+                .map(wait -> Math.max(1, wait.toSeconds()))
                 .orElse(-1L);
         Response.Builder guarded = response.newBuilder().removeHeader("Retry-After");
         return seconds < 0

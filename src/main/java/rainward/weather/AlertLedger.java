@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.weather.AlertState.State;
-import rainward.weather.PublicAlert.Type;
 
 /**
  * All public alerts of one place through time. Messages of one event are chained by their
@@ -121,7 +120,7 @@ public record AlertLedger(Map<String, Entry> entries) {
                 .flatMap(id -> Optional.ofNullable(next.get(id)))
                 .map(Entry::chain)
                 .or(() -> twin(next, message));
-        boolean cancel = message.message().type() == Type.CANCEL;
+        boolean cancel = message.message().type() == PublicAlert.Type.CANCEL;
         for (String id : message.replaces()) {
             next.computeIfPresent(
                     id, (k, e) -> moved(e, cancel ? State.ENDED : State.REPLACED, asOf));

@@ -66,7 +66,7 @@ public final class RainShares {
     }
 
     private static int hourOf(Instant start, Instant at) {
-        return (int) Math.floorDiv(Duration.between(start, at).getSeconds(), 3600L);
+        return (int) Math.floorDiv(Duration.between(start, at).toSeconds(), 3600L);
     }
 
     /**

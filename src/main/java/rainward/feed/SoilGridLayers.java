@@ -1,0 +1,61 @@
+package rainward.feed;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rainward.farm.SoilTexture;
+import rainward.farm.SurveyedSoil;
+import rainward.weather.LastGoodCopies.Copy;
+
+/**
+ * Reads the world grid of soil: whole numbers to be divided by a factor that stands beside them.
+ * Organic matter is 1.724 times organic carbon (van Bemmelen, from memory).
+ */
+final class SoilGridLayers {
+
+    private static final double MATTER_PER_CARBON = 1.724;
+    private static final double MOST_OM_PCT = 8;
+
+    private SoilGridLayers() {}
+
+    static SurveyedSoil read(Copy copy) throws Unreadable {
+        JsonNode layers = Json.read(copy.body()).path("properties").path("layers");
+        Map<String, OptionalDouble> means = new HashMap<>();
+        for (JsonNode layer : layers) {
+            means.put(layer.path("name").asText(""), topMean(layer));
+        }
+        OptionalDouble sand = means.getOrDefault("sand", OptionalDouble.empty());
+        OptionalDouble clay = means.getOrDefault("clay", OptionalDouble.empty());
+        OptionalDouble carbon = means.getOrDefault("soc", OptionalDouble.empty());
+        if (sand.isEmpty() || clay.isEmpty()) {
+            throw new Unreadable("has no soil at this place");
+        }
+        // Sand and clay in percent, carbon in g/kg.
+        double om = Math.min(MOST_OM_PCT, carbon.orElse(0) / 10 * MATTER_PER_CARBON);
+        double whole = Math.max(100, sand.getAsDouble() + clay.getAsDouble());
+        return new SurveyedSoil(
+                new SoilTexture(sand.getAsDouble() / whole, clay.getAsDouble() / whole, om),
+                OptionalDouble.empty(),
+                new SurveyedSoil.Origin(Service.SOIL_GRIDS.code(), copy.times().fetchedAt()),
+                "mean of a 250 m cell, 0 to 30 cm");
+    }
+
+    /** Mean over the top 30 cm, weighted by thickness. */
+    private static OptionalDouble topMean(JsonNode layer) {
+        OptionalDouble factor = Json.number(layer.path("unit_measure").path("d_factor"));
+        if (factor.isEmpty() || factor.getAsDouble() <= 0) {
+            return OptionalDouble.empty();
+        }
+        Mean mean = new Mean();
+        for (JsonNode depth : layer.path("depths")) {
+            double from = Json.number(depth.path("range").path("top_depth")).orElse(0);
+            double to = Json.number(depth.path("range").path("bottom_depth")).orElse(0);
+            OptionalDouble value = Json.number(depth.path("values").path("mean"));
+            if (value.isPresent() && to > from && from < 30) {
+                mean.add(OptionalDouble.of(value.getAsDouble() / factor.getAsDouble()), to - from);
+            }
+        }
+        return mean.value();
+    }
+}
