@@ -50,16 +50,29 @@ final class RunRecorder {
         recordWork(workable[hour]);
     }
 
+    /** Where the water content passes wilting point, straight between the middles of layers. */
     private void recordDryFront(double[] front) {
-        Layers layers = step.layers;
         double[][] water = step.water.waterMm;
         for (int i = 0; i < front.length; i++) {
             int l = 0;
             while (l < wiltingMm.length && water[l][i] < wiltingMm[l]) {
                 l++;
             }
-            front[i] = l == 0 ? 0 : layers.bottomCm(l - 1);
+            front[i] = l == 0 ? 0 : frontCm(l, i);
         }
+    }
+
+    private double frontCm(int firstMoist, int trace) {
+        Layers layers = step.layers;
+        int dry = firstMoist - 1;
+        if (firstMoist == wiltingMm.length) {
+            return layers.bottomCm(dry);
+        }
+        double above = step.water.waterMm[dry][trace] / wiltingMm[dry];
+        double below = step.water.waterMm[firstMoist][trace] / wiltingMm[firstMoist];
+        double share = (1 - above) / (below - above);
+        double fromCm = layers.middleCm(dry);
+        return fromCm + share * (layers.middleCm(firstMoist) - fromCm);
     }
 
     private void recordWork(boolean[] fit) {
