@@ -12,8 +12,11 @@ final class Kept {
     /** Shoot and root stop growing on the water of the seed zone here [MPa]; chosen, no source. */
     private static final double GROWTH_STOPS_MPA = -1.0;
 
-    /** Least growth in dry soil, on water from below; chosen, no source. */
-    private static final double LEAST_GROWTH = 0.3;
+    /**
+     * Least growth while the root reaches water: below the seed the soil is moister than at it.
+     * Where the root does not, the drying front decides ({@link SeedlingFates}). Chosen, no source.
+     */
+    private static final double LEAST_GROWTH = 0.7;
 
     /** Seeds per kilogram at which a seal is fully felt; a larger seed pushes harder. */
     private static final double WEAK_SEEDS_PER_KG = 300_000;

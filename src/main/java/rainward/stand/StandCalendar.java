@@ -18,12 +18,14 @@ final class StandCalendar {
     private final StepGrid grid;
     private final Instant judgedAt;
     private final double spareDays;
+    private final boolean[] sowable;
 
     StandCalendar(StandCase question, StandRules.Beyond beyond, StepGrid grid) {
         this.question = question;
         this.beyond = beyond;
         this.grid = grid;
         judgedAt = judgedAt();
+        sowable = findSowable();
         Instant end = question.traces().timeOf(question.traces().hours());
         spareDays = Duration.between(end, judgedAt).toHours() / 24.0;
     }
@@ -50,12 +52,26 @@ final class StandCalendar {
 
     /** True where seed may go in, by seeding hour. */
     boolean[] sowable() {
-        boolean[] sowable = new boolean[question.hours().count()];
-        int first = question.firstHour();
-        for (int s = 0; s < sowable.length; s++) {
-            sowable[s] = season().allowsSowing(dateOf(question.traces().timeOf(first + s)));
+        return sowable.clone();
+    }
+
+    /** True where seed may go in at one hour at least. */
+    boolean anySowable() {
+        for (boolean hour : sowable) {
+            if (hour) {
+                return true;
+            }
         }
-        return sowable;
+        return false;
+    }
+
+    private boolean[] findSowable() {
+        boolean[] found = new boolean[question.hours().count()];
+        int first = question.firstHour();
+        for (int s = 0; s < found.length; s++) {
+            found[s] = season().allowsSowing(dateOf(question.traces().timeOf(first + s)));
+        }
+        return found;
     }
 
     /** What is under way in moist soil when the traces end. */

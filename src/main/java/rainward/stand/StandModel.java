@@ -24,11 +24,18 @@ public final class StandModel {
     public StandOutlook outlook(StandCase question) {
         StepGrid grid = StepGrid.of(question, rules.grain().stepHours());
         StandCalendar calendar = new StandCalendar(question, rules.beyond(), grid);
-        double[] worthByStep = calendar.worthByStep();
+        if (!calendar.anySowable()) {
+            return StandOutlook.never(question.mix().name(), question.hours());
+        }
+        StandTally tally = new StandTally(question, calendar, grid);
+        sow(question, grid, calendar.worthByStep(), tally);
+        return tally.outlook(calendar.sowable());
+    }
+
+    private void sow(StandCase question, StepGrid grid, double[] worthByStep, StandTally tally) {
         double depthCm = question.soil().seedZone().depthCm();
         SurfaceDamage damage = new SurfaceDamage(question.conditions(), depthCm, rules.damage());
         TraceColumns columns = new TraceColumns(question, damage, grid);
-        StandTally tally = new StandTally(question, calendar, grid);
         List<ComponentRun> seeds = question.mix().components().stream()
                 .map(component -> new ComponentRun(question, component, rules, grid))
                 .toList();
@@ -41,6 +48,5 @@ public final class StandModel {
                 tally.judge();
             }
         }
-        return tally.outlook(calendar.sowable());
     }
 }

@@ -1,6 +1,7 @@
 package rainward.stand;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import rainward.farm.Require;
 
@@ -30,6 +31,17 @@ public record StandOutlook(
         Require.that(worth.length == chance.length, "worth and chance differ in hours");
         Require.that(emergence.size() == chance.length, "emergence and chance differ in hours");
         Require.that(losses.size() == chance.length, "losses and chance differ in hours");
+    }
+
+    /** The outlook of a mix that must not be sown in any of these hours. */
+    static StandOutlook never(String mix, SeedingHours hours) {
+        return new StandOutlook(
+                mix,
+                hours.start(),
+                new double[hours.count()],
+                new double[hours.count()],
+                Collections.nCopies(hours.count(), EmergenceRange.NEVER),
+                Collections.nCopies(hours.count(), new Losses(0, 0, 0, 0)));
     }
 
     public int seedingHours() {

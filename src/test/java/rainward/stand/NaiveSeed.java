@@ -94,7 +94,7 @@ final class NaiveSeed {
 
     private double growthCd(int t) {
         double tempC = question.soil().seedZone().tempC()[t][0];
-        double water = Math.max(0.3, 1 + potential(t));
+        double water = Math.max(0.7, 1 + potential(t));
         return new ThermalResponse(species.cardinal()).degrees(tempC) * water / 24;
     }
 

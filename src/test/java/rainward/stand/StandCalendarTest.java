@@ -28,6 +28,14 @@ class StandCalendarTest {
             assertThat(outlook.emergence().get(48).known()).isFalse();
         }
 
+        @Test
+        void aMixThatIsOutOfSeasonThroughoutIsAnsweredAtOnce() {
+            Mix mix = until(MonthDay.of(8, 15), MonthDay.of(12, 30));
+            StandOutlook outlook = moistFrom("2026-09-01T04:00:00Z").outlook(mix, 48);
+            assertThat(outlook.chance()).hasSize(48).containsOnly(0);
+            assertThat(outlook.emergence().get(0).known()).isFalse();
+        }
+
         /** Clocks go back in Michigan on 1 November 2026: the day has 25 hours. */
         @Test
         void theDayThatHasTwentyFiveHoursCountsAllOfThem() {
