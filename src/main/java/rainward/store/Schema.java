@@ -43,7 +43,7 @@ final class Schema {
     }
 
     /** Asked by hand: loading the library for it would cost each command a third of a second. */
-    private static int version(Connection connection) throws SQLException {
+    static int version(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             if (!has(statement, "flyway_schema_history")) {
                 return 0;

@@ -100,6 +100,13 @@ public final class Store implements AutoCloseable {
         return new OwnTransactions(this).pauses();
     }
 
+    /** Copies the database, as it is at one moment, into an empty file. */
+    void copyInto(Path empty) {
+        Trouble.told(() -> jdbi.withHandle(handle -> handle.createUpdate("vacuum into :file")
+                .bind("file", empty.toString())
+                .execute()));
+    }
+
     @Override
     public void close() {
         pool.close();
