@@ -73,6 +73,29 @@ class ExampleSettingsTest {
     }
 
     @Test
+    void keyThatNobodyKnowsIsRefusedInEveryTable() throws IOException {
+        List<String> lines =
+                uncommented(Files.readString(Crews.EXAMPLE)).lines().toList();
+        int tables = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            List<String> more = new ArrayList<>(lines);
+            if (lines.get(i).startsWith("[")) {
+                more.add(i + 1, "qwertz = 1");
+            } else if (lines.get(i).contains("{")) {
+                more.set(i, lines.get(i).replace("{ ", "{ qwertz = 1, "));
+            } else {
+                continue;
+            }
+            Path file = Files.write(folder.resolve("rainward.toml"), more);
+            assertThat(Crews.faults(file))
+                    .as(lines.get(i))
+                    .anyMatch(words -> words.contains("qwertz = 1; there is no such key"));
+            tables++;
+        }
+        assertThat(tables).isGreaterThan(30);
+    }
+
+    @Test
     void whatTheExampleCallsUsualIsUsual() throws IOException {
         Path file = Files.writeString(
                 folder.resolve("rainward.toml"), usualWritten(Files.readString(Crews.EXAMPLE)));
