@@ -31,20 +31,26 @@ import rainward.weather.PastWeather.RainDay;
  *       often as the month has them, evenly spaced, so that the sum is right and nothing is drawn.
  * </ol>
  *
- * A window's hours are those whose middle it holds.
+ * A window's hours are those whose middle it holds. A total of more than 305 mm an hour is no rain
+ * but a fault, and is left out by name.
  */
 final class PastRain {
 
     /**
-     * More than this in an hour is spread further; the heaviest hours on record are near 300 mm.
+     * No hour gets more: the heaviest on record, 305 mm in 42 minutes at Holt, Missouri, in 1947
+     * (from memory) [mm].
      */
-    private static final double MOST_IN_AN_HOUR_MM = 100;
+    private static final double MOST_IN_AN_HOUR_MM = 305;
+
+    /** A storm of more falls evenly, so that no hour of it passes the record [mm]. */
+    private static final double STORM_UP_TO_MM = 300;
 
     private final Frame frame;
     private final HourGrid grid;
     private final double[] rainMm;
     private final @Nullable RainOrigin[] origin;
     private final double[] courseMm;
+    private final List<String> faults = new ArrayList<>();
 
     private PastRain(Known known, Frame frame) {
         this.frame = frame;
@@ -56,7 +62,7 @@ final class PastRain {
 
     static PastRain of(Known known, Frame frame) {
         PastRain rain = new PastRain(known, frame);
-        rain.totals(known).sorted(Total.ORDER).forEach(rain::fix);
+        rain.totals(known).filter(rain::believable).sorted(Total.ORDER).forEach(rain::fix);
         rain.farmDays().forEach(rain::fillUsual);
         return rain;
     }
@@ -71,7 +77,7 @@ final class PastRain {
 
     /** Runs of days that nobody observed. */
     List<String> warnings() {
-        List<String> warnings = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(faults);
         List<RainDay> run = new ArrayList<>();
         for (RainDay day : days()) {
             if (!run.isEmpty() && day.origin() != run.get(0).origin()) {
@@ -124,9 +130,31 @@ final class PastRain {
     private double[] course(Known known) {
         List<RainAmount> hourly = known.rain().stream()
                 .filter(o -> RainOrigin.of(o) == RainOrigin.HOURLY_ANALYSIS)
+                .filter(o -> couldFall(o.amountMm(), o.window()))
                 .map(o -> new RainAmount(o.window(), o.amountMm()))
                 .toList();
         return RainShares.hourlyMm(hourly, grid.start(), grid.hours());
+    }
+
+    private boolean believable(Total total) {
+        boolean rain = couldFall(total.amountMm, total.window);
+        if (!rain) {
+            faults.add(total.window.from()
+                    + ": "
+                    + Math.round(total.amountMm)
+                    + " mm in "
+                    + Math.round(hours(total.window))
+                    + " h is more than has ever fallen; left out");
+        }
+        return rain;
+    }
+
+    private static boolean couldFall(double mm, Window window) {
+        return mm <= MOST_IN_AN_HOUR_MM * hours(window);
+    }
+
+    private static double hours(Window window) {
+        return Math.max(1, window.length().toMinutes() / 60.0);
     }
 
     private void fix(Total total) {
@@ -139,14 +167,18 @@ final class PastRain {
         }
         double inside = total.amountMm * all.length / whole;
         double fixed = Arrays.stream(all).mapToDouble(h -> rainMm[h]).sum();
-        spread(Math.max(0, inside - fixed), free, total.window.from());
+        double left = Math.min(Math.max(0, inside - fixed), MOST_IN_AN_HOUR_MM * free.length);
+        spread(left, free, total.window.from());
         Arrays.stream(free).forEach(h -> origin[h] = total.origin);
     }
 
     private void spread(double mm, int[] hours, Instant from) {
         double course = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).sum();
-        if (course > 0) {
+        double peak = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).max().orElse(0);
+        if (course > 0 && mm * peak / course <= MOST_IN_AN_HOUR_MM) {
             Arrays.stream(hours).forEach(h -> rainMm[h] = mm * courseMm[h] / course);
+        } else if (mm > STORM_UP_TO_MM) {
+            Arrays.stream(hours).forEach(h -> rainMm[h] = mm / hours.length);
         } else if (mm > 0) {
             storm(mm, hours, from);
         }
@@ -155,8 +187,7 @@ final class PastRain {
     private void storm(double mm, int[] hours, Instant from) {
         var random = new SplittableRandom(frame.seed() * 31 + from.getEpochSecond());
         int longest = Math.min(hours.length, StormBlock.LONGEST_H);
-        int least = (int) Math.min(longest, Math.ceil(mm / MOST_IN_AN_HOUR_MM));
-        int duration = random.nextInt(least, longest + 1);
+        int duration = random.nextInt(1, longest + 1);
         int start = random.nextInt(hours.length - duration + 1);
         double[] shares = StormBlock.of(duration);
         for (int h = 0; h < duration; h++) {

@@ -1,7 +1,10 @@
 package rainward.weather;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /** Rain of one point by hour and trace, filled one wet period after the other. */
 final class RainSheet {
@@ -28,6 +31,13 @@ final class RainSheet {
 
     private static final int TRACE_BITS = 0xFFFF;
     private static final double[] NO_TOTALS = {};
+    private static final double LOWEST = Double.NEGATIVE_INFINITY;
+    private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+    /**
+     * How far below the wet share's quantile values are still sorted: about three standard errors.
+     */
+    private static final double MARGIN = 0.25;
 
     private final HourGrid grid;
     private final WetAmounts amounts;
@@ -35,6 +45,8 @@ final class RainSheet {
     private final double[][] rainMm;
     private final double[][] peak30MmPerH;
     private final long[] order;
+    private final Map<Integer, Double> cuts = new HashMap<>();
+    private int ranked;
 
     RainSheet(HourGrid grid, int traces, WetAmounts amounts, MemberCourses members) {
         this.grid = grid;
@@ -75,9 +87,14 @@ final class RainSheet {
         if (members.cover(period.window())) {
             addMembers(period, latent, draw, wet);
         } else {
-            rank(latent);
+            rank(latent, wet, cuts.computeIfAbsent(wet, this::cut));
             fall(period, amounts.multiples(wet), draw, NO_TOTALS);
         }
+    }
+
+    private double cut(int wet) {
+        double dry = 1 - wet / (double) order.length;
+        return dry > 0 ? NORMAL.inverseCumulativeProbability(dry) - MARGIN : LOWEST;
     }
 
     /** The members' own order and spread, moved to the period's chance and mean. */
@@ -88,7 +105,7 @@ final class RainSheet {
             boolean rains = totals[n] > 0;
             score[n] = rains ? ABOVE_ALL_LATENT + totals[n] + TIE_BREAK * latent[n] : latent[n];
         }
-        rank(score);
+        rank(score, wet, LOWEST);
         double[] above = new double[wet];
         for (int rank = 0; rank < wet; rank++) {
             above[rank] = Math.max(0, totals[traceOf(rank)] - RainAmount.MEASURABLE_MM);
@@ -124,19 +141,32 @@ final class RainSheet {
     }
 
     private int traceOf(int rank) {
-        return (int) order[order.length - 1 - rank] & TRACE_BITS;
+        return (int) order[ranked - 1 - rank] & TRACE_BITS;
     }
 
     /**
-     * Sorts traces by latent value: the value in the high bits of a number, the trace in the low.
+     * Sorts the traces that may be wet by their values: the value in the high bits of a number, the
+     * trace in the low. Values up to {@code cut} are left out at first; where too few are left, all
+     * are sorted.
      */
-    private void rank(double[] latent) {
-        for (int n = 0; n < order.length; n++) {
-            long bits = Double.doubleToRawLongBits(latent[n]);
-            long sortable = bits ^ ((bits >> 63) & Long.MAX_VALUE);
-            order[n] = (sortable & ~(long) TRACE_BITS) | n;
+    private void rank(double[] values, int wet, double cut) {
+        ranked = 0;
+        for (int n = 0; n < values.length; n++) {
+            if (values[n] > cut) {
+                order[ranked++] = key(values[n], n);
+            }
         }
-        Arrays.sort(order);
+        if (ranked < wet) {
+            rank(values, wet, LOWEST);
+        } else {
+            Arrays.sort(order, 0, ranked);
+        }
+    }
+
+    private static long key(double value, int trace) {
+        long bits = Double.doubleToRawLongBits(value);
+        long sortable = bits ^ ((bits >> 63) & Long.MAX_VALUE);
+        return (sortable & ~(long) TRACE_BITS) | trace;
     }
 
     private void storm(Place place, double length, int trace, double mm) {

@@ -62,6 +62,11 @@ public final class Recalibration {
         return IsotonicCurve.through(Stream.concat(imagined, seen).toList());
     }
 
+    /** True where any lead time has enough cases. */
+    boolean knowsAnything() {
+        return !curves.isEmpty();
+    }
+
     /** True where a lead time has enough cases. */
     public boolean knows(double leadHours) {
         return curves.containsKey(LeadClass.of(leadHours));

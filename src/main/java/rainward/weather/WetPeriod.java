@@ -21,7 +21,11 @@ public record WetPeriod(Window window, double probability, List<Part> parts) {
 
     /** Expected rain, dry outcomes counted in [mm]. */
     public double meanMm() {
-        return parts.stream().mapToDouble(Part::meanMm).sum();
+        double sum = 0;
+        for (Part part : parts) {
+            sum += part.meanMm;
+        }
+        return sum;
     }
 
     /** Expected rain given that it is wet; nought where it is never wet [mm]. */
@@ -31,7 +35,7 @@ public record WetPeriod(Window window, double probability, List<Part> parts) {
 
     /** The same amount where it is wet, with another chance of that; a chance of zero stays. */
     WetPeriod withChance(double other) {
-        if (probability == 0) {
+        if (probability == 0 || other == probability) {
             return this;
         }
         double scale = other / probability;

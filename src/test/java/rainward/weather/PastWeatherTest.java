@@ -276,6 +276,41 @@ class PastWeatherTest {
         }
     }
 
+    @Nested
+    class Faults {
+
+        @Test
+        void anHourBeyondTheRecordIsLeftOutByName() {
+            PastWeather past = PastWeather.of(rain(daily(4), hourly(15, 900)), frame(DAY, 1));
+            assertThat(past.days().get(0).rainMm()).isCloseTo(4, within(1e-9));
+            assertThat(past.warnings())
+                    .containsExactly(
+                            "2026-07-10T19:00:00Z: 900 mm in 1 h is more than has ever fallen; left"
+                                    + " out");
+        }
+
+        /** Whatever is fed in comes out as a past, not as an exception. */
+        @Test
+        void noMixOfExtremesBreaksThePast() {
+            var random = new SplittableRandom(20260802);
+            for (int round = 0; round < 500; round++) {
+                List<RainObservation> all = new ArrayList<>();
+                for (int i = random.nextInt(12); i >= 0; i--) {
+                    Instant from = hour(DAY, random.nextInt(60)).from();
+                    long minutes = 1 + random.nextInt(3000);
+                    all.add(new RainObservation(
+                            new Window(from, from.plus(Duration.ofMinutes(minutes))),
+                            random.nextBoolean() ? 0 : random.nextDouble(1000),
+                            random.nextBoolean() ? "gauge" : "stage4",
+                            EARLY));
+                }
+                Known known = new Known(all, List.of(), List.of(), List.of());
+                double[] mm = PastWeather.of(known, frame(DAY, 3)).weather().rainMm();
+                assertThat(Arrays.stream(mm).max().orElseThrow()).isBetween(0.0, 305.0 + 1e-9);
+            }
+        }
+    }
+
     @Test
     void aPastOfNoLengthIsRefused() {
         assertThatThrownBy(() -> frame(DAY, 0)).hasMessageContaining("past of no length");
