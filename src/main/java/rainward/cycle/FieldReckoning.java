@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rainward.farm.Field;
@@ -78,7 +79,7 @@ record FieldReckoning(
         GroundPast past = new GroundPast(
                 item,
                 Optional.of(recipe),
-                input.weather().get(field.property()).past().weather(),
+                weatherOf(field, input).past().weather(),
                 input.memory().words().getOrDefault(field.name(), List.of()));
         FieldSoil bed = past.soilAtSeeding(firmed(recipe));
         SoilState now = past.stateNow();
@@ -88,7 +89,13 @@ record FieldReckoning(
         return new SoilColumn(bed).run(now, traces, depths, heaviest(input));
     }
 
-    private static SeedingConditions conditions(Field field, Recipe recipe, SeedingMethod method) {
+    /** A field is reckoned only where its property has weather. */
+    private static CycleInput.PropertyWeather weatherOf(Field field, CycleInput input) {
+        return Objects.requireNonNull(
+                input.weather().get(field.property()), "no weather of " + field.property());
+    }
+
+    static SeedingConditions conditions(Field field, Recipe recipe, SeedingMethod method) {
         return new SeedingConditions(
                 method,
                 field.ground().texture(),

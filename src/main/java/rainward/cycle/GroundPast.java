@@ -1,6 +1,5 @@
 package rainward.cycle;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
@@ -19,8 +18,6 @@ import rainward.soil.SoilState;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.SurfaceCondition.Tilth;
 import rainward.soil.SurfaceCondition.Vegetation;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
 import rainward.weather.ObservedWeather;
 
 /**
@@ -104,28 +101,10 @@ final class GroundPast {
     private SoilState moved(SoilState state, SurfaceCondition surface, Instant to) {
         return state.at().equals(to)
                 ? state
-                : new SoilColumn(soil(surface)).advance(state, stretch(state.at(), to));
+                : new SoilColumn(soil(surface)).advance(state, Stretch.of(past, state.at(), to));
     }
 
     private FieldSoil soil(SurfaceCondition surface) {
         return FieldSoil.of(item.field().ground(), surface);
-    }
-
-    private ObservedWeather stretch(Instant from, Instant to) {
-        int first = (int) Duration.between(past.air().start(), from).toHours();
-        int end = (int) Duration.between(past.air().start(), to).toHours();
-        HourlyAir air = past.air();
-        EvaporationDemand sun = past.sun();
-        return new ObservedWeather(
-                new HourlyAir(
-                        from,
-                        Arrays.copyOfRange(air.airTempC(), first, end),
-                        Arrays.copyOfRange(air.dewPointC(), first, end),
-                        Arrays.copyOfRange(air.windMps(), first, end),
-                        Arrays.copyOfRange(air.skyCoverFraction(), first, end)),
-                new EvaporationDemand(
-                        Arrays.copyOfRange(sun.radiationMjPerM2(), first, end),
-                        Arrays.copyOfRange(sun.referenceEvapotranspirationMm(), first, end)),
-                Arrays.copyOfRange(past.rainMm(), first, end));
     }
 }

@@ -6,10 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.queue.PlanItem;
@@ -56,8 +53,6 @@ public record OrderSheet(
 
     /** Writes an outlook's order as a table. */
     public static OrderSheet of(Outlook outlook, ZoneId zone) {
-        Map<String, Outlook.FieldOutlook> byField = outlook.fields().stream()
-                .collect(Collectors.toMap(f -> f.item().field().name(), Function.identity()));
         Optional<Instant> issued = outlook.forecasts().values().stream()
                 .map(ForecastSeries.Stamp::issuedAt)
                 .min(Comparator.naturalOrder());
@@ -66,8 +61,8 @@ public record OrderSheet(
                 issued.map(at -> local(at, zone)),
                 issued.map(at -> hours(at, outlook.asOf())),
                 outlook.plan().items().stream()
-                        .map(item ->
-                                line(item, outlook, byField.get(item.place().field()), zone))
+                        .flatMap(item -> outlook.field(item.place().field()).stream()
+                                .map(field -> line(item, outlook, field, zone)))
                         .toList());
     }
 

@@ -44,7 +44,8 @@ final class Readying {
         Map<String, Mix> mixes = input.roster().mixesOf(item.field()).stream()
                 .collect(Collectors.toMap(Mix::name, Function.identity()));
         List<ReadinessCase.Option> options = reckoning.stands().stream()
-                .map(s -> new ReadinessCase.Option(mixes.get(s.mix()), s))
+                .flatMap(s -> Optional.ofNullable(mixes.get(s.mix())).stream()
+                        .map(mix -> new ReadinessCase.Option(mix, s)))
                 .toList();
         return Optional.ofNullable(input.weather().get(item.field().property()))
                 .flatMap(CycleInput.PropertyWeather::forecast)

@@ -113,12 +113,13 @@ public final class OrderReasons {
             return "work that goes on is finished first";
         }
         List<String> parts = new ArrayList<>();
-        parts.add(String.format(
-                Locale.ENGLISH,
+        parts.add(
                 loss > 0.005
-                        ? "a day later it would lose %.2f ha of full stand"
-                        : "a day later it would lose nothing, but its turn is now",
-                loss));
+                        ? String.format(
+                                Locale.ENGLISH,
+                                "a day later it would lose %.2f ha of full stand",
+                                loss)
+                        : "a day later it would lose nothing, but its turn is now");
         until.ifPresent(u -> parts.add("good until " + local(u)));
         why.stream()
                 .filter(r -> r.item().sowing().isPresent())

@@ -10,12 +10,6 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class RainSheet {
 
     /**
-     * Greatest 30-minute intensity over the hour's mean intensity, Yin, Xie, Nearing and Wang 2007
-     * (Catena 70:306-312), from fixed 60-minute data of 456 storms.
-     */
-    private static final double PEAK_30_OVER_HOUR = 1.668;
-
-    /**
      * Generators of the plane's evenest additive sequence: powers of 1/1.32471795724 (plastic
      * number).
      */
@@ -181,7 +175,7 @@ final class RainSheet {
 
     private void put(int hour, int trace, double mm) {
         rainMm[hour][trace] += mm;
-        peak30MmPerH[hour][trace] += mm * PEAK_30_OVER_HOUR;
+        peak30MmPerH[hour][trace] += mm * Traces.PEAK_30_OVER_HOUR;
     }
 
     private static double fraction(double value) {

@@ -17,6 +17,12 @@ import rainward.farm.Require;
 public record Traces(
         HourlyAir air, EvaporationDemand sun, double[][] rainMm, double[][] peak30MmPerH) {
 
+    /**
+     * Greatest 30-minute intensity over the hour's mean intensity, Yin, Xie, Nearing and Wang 2007
+     * (Catena 70:306-312), from fixed 60-minute data of 456 storms.
+     */
+    public static final double PEAK_30_OVER_HOUR = 1.668;
+
     public Traces {
         Require.that(rainMm.length == air.hours(), "rain hours differ from air hours");
         Require.that(peak30MmPerH.length == air.hours(), "intensity hours differ from air hours");

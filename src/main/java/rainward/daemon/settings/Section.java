@@ -302,6 +302,23 @@ final class Section {
             wrong(key, "must be a list of one or more of " + words(words));
             return usual;
         }
+        return chosenOf(key, value, words);
+    }
+
+    /** The same, where the list may be empty. */
+    <E extends Enum<E>> List<E> maybeChoices(String key, Class<E> words, List<E> usual) {
+        JsonNode value = ask(key);
+        if (value.isMissingNode()) {
+            return usual;
+        }
+        if (!value.isArray()) {
+            wrong(key, "must be a list of any of " + words(words));
+            return usual;
+        }
+        return chosenOf(key, value, words);
+    }
+
+    private <E extends Enum<E>> List<E> chosenOf(String key, JsonNode value, Class<E> words) {
         return StreamSupport.stream(value.spliterator(), false)
                 .map(entry -> chosen(key, entry, words))
                 .distinct()

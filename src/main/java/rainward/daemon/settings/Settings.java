@@ -39,6 +39,11 @@ public record Settings(
         Post mail,
         Board board) {
 
+    /** The same with other weather: where another server stands in for the services. */
+    public Settings with(Weather other) {
+        return new Settings(farm, keeping, other, soil, work, order, window, mail, board);
+    }
+
     /**
      * Whose settings.
      *
@@ -60,8 +65,9 @@ public record Settings(
     /**
      * Whom to ask for weather, and how.
      *
-     * @param sources in the order in which they are asked
-     * @param addresses base address of a source where it is not the usual one
+     * @param sources of forecasts, in the order in which they are asked
+     * @param observed analyses of what fell that are asked
+     * @param addresses base address of a server where it is not the usual one
      * @param contact mail address or page of the person, told to public services
      * @param pace how often and how patiently
      * @param traces how many courses of the weather are drawn
@@ -69,7 +75,8 @@ public record Settings(
      */
     public record Weather(
             List<Source> sources,
-            Map<Source, URI> addresses,
+            List<Observed> observed,
+            Map<Server, URI> addresses,
             String contact,
             Pace pace,
             Traces traces,
@@ -77,6 +84,7 @@ public record Settings(
 
         public Weather {
             sources = List.copyOf(sources);
+            observed = List.copyOf(observed);
             addresses = Map.copyOf(addresses);
         }
     }
@@ -86,6 +94,23 @@ public record Settings(
         NWS,
         MET_NORWAY,
         OPEN_METEO
+    }
+
+    /** Analyses of what fell; both cover the USA. */
+    public enum Observed {
+        /** By the hour. */
+        STAGE4,
+        /** By the day. */
+        ACIS
+    }
+
+    /** Servers whose address can be set. */
+    public enum Server {
+        NWS,
+        MET_NORWAY,
+        OPEN_METEO,
+        STAGE4,
+        ACIS
     }
 
     /**

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rainward.daemon.settings.Settings.Observed;
+import rainward.daemon.settings.Settings.Server;
 import rainward.daemon.settings.Settings.Source;
 
 /**
@@ -23,6 +25,7 @@ record WeatherReader(SecretReader secrets) {
     Settings.Weather weather(Section weather) {
         Settings.Weather read = new Settings.Weather(
                 weather.choices("sources", Source.class, List.of(Source.NWS, Source.MET_NORWAY)),
+                weather.maybeChoices("observed", Observed.class, List.of(Observed.values())),
                 addresses(weather.table("address")),
                 contact(weather),
                 pace(weather),
@@ -52,16 +55,16 @@ record WeatherReader(SecretReader secrets) {
         return contact;
     }
 
-    private static Map<Source, URI> addresses(Section section) {
-        Map<Source, URI> addresses = new EnumMap<>(Source.class);
-        for (Source source : Source.values()) {
-            String key = source.name().toLowerCase(Locale.ROOT);
+    private static Map<Server, URI> addresses(Section section) {
+        Map<Server, URI> addresses = new EnumMap<>(Server.class);
+        for (Server server : Server.values()) {
+            String key = server.name().toLowerCase(Locale.ROOT);
             String remedy =
                     "must be the base address of a server: https://..., or http://localhost...";
             section.maybeText(key, remedy).ifPresent(text -> {
                 Optional<URI> address = address(text);
                 address.ifPresentOrElse(
-                        uri -> addresses.put(source, uri), () -> section.wrong(key, remedy));
+                        uri -> addresses.put(server, uri), () -> section.wrong(key, remedy));
             });
         }
         section.end();

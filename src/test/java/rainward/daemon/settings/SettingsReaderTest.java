@@ -80,7 +80,7 @@ class SettingsReaderTest {
             Path file = added("\n[weather.address]\nnws = \"http://localhost:8099/us\"\n");
 
             assertThat(Crews.usable(file).weather().addresses())
-                    .isEqualTo(Map.of(Settings.Source.NWS, URI.create("http://localhost:8099/us")));
+                    .isEqualTo(Map.of(Settings.Server.NWS, URI.create("http://localhost:8099/us")));
         }
 
         @Test

@@ -1,4 +1,4 @@
-package rainward.daemon;
+package rainward.daemon.office;
 
 import java.io.IOException;
 import java.nio.file.Files;

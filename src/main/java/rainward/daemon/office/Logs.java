@@ -1,4 +1,4 @@
-package rainward.daemon;
+package rainward.daemon.office;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
@@ -15,7 +15,7 @@ import org.slf4j.LoggerFactory;
  * Where log lines go: commands show warnings only, the service writes a file a day and throws old
  * ones away.
  */
-final class Logs {
+public final class Logs {
 
     /** Line breaks inside a message are shown as a mark, so that nobody can forge a line. */
     private static final String LINE =
@@ -28,7 +28,7 @@ final class Logs {
     private Logs() {}
 
     /** Adds the file of the day. */
-    static void toFile(Path folder) {
+    public static void toFile(Path folder) {
         LoggerContext context = (LoggerContext) LoggerFactory.getILoggerFactory();
         RollingFileAppender<ILoggingEvent> file = new RollingFileAppender<>();
         file.setContext(context);

@@ -1,4 +1,4 @@
-package rainward.daemon;
+package rainward.daemon.office;
 
 import java.util.List;
 

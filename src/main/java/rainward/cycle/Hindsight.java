@@ -1,0 +1,81 @@
+package rainward.cycle;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import rainward.farm.FieldCase;
+import rainward.farm.Machine;
+import rainward.farm.Mix;
+import rainward.farm.Recipe;
+import rainward.farm.SeedingMethod;
+import rainward.soil.SoilColumn;
+import rainward.soil.SoilRun;
+import rainward.soil.SoilState;
+import rainward.stand.SeedPlacement;
+import rainward.stand.SeedingConditions;
+import rainward.stand.SeedingHours;
+import rainward.stand.StandCase;
+import rainward.stand.StandModel;
+import rainward.stand.StandOutlook;
+import rainward.weather.ObservedWeather;
+import rainward.weather.Traces;
+
+/**
+ * What the stand model says of a field that is seeded, under the weather that has come since: the
+ * same model as ahead, on one trace, the true one.
+ */
+public final class Hindsight {
+
+    private Hindsight() {}
+
+    /**
+     * A seeding to look back on.
+     *
+     * @param item the field, with what was done to it
+     * @param recipe its chain of stages
+     * @param mix that is in the ground
+     * @param seededAt when
+     */
+    public record Seeding(FieldCase item, Recipe recipe, Mix mix, Instant seededAt) {}
+
+    /**
+     * What became of it so far.
+     *
+     * @param seeding to look back on
+     * @param weather that came, from well before the seeding
+     * @param zone of the farm's days
+     * @return one seeding hour; empty where the weather does not reach past it
+     */
+    public static Optional<StandOutlook> of(Seeding seeding, ObservedWeather weather, ZoneId zone) {
+        Instant hour = seeding.seededAt().truncatedTo(ChronoUnit.HOURS);
+        Instant end = weather.air().end();
+        if (!hour.isBefore(end.minus(Duration.ofHours(1)))
+                || !hour.isAfter(weather.air().start())) {
+            return Optional.empty();
+        }
+        GroundPast ground = new GroundPast(
+                seeding.item(),
+                Optional.of(seeding.recipe()),
+                Stretch.of(weather, weather.air().start(), hour),
+                List.of());
+        SeedingMethod method =
+                seeding.recipe().seeding().limits().method().orElse(SeedingMethod.DRILLED);
+        SeedingConditions conditions =
+                FieldReckoning.conditions(seeding.item().field(), seeding.recipe(), method);
+        SoilState state = ground.stateNow();
+        Traces traces = Stretch.trace(Stretch.of(weather, hour, end));
+        SoilRun run = new SoilColumn(ground.soilAtSeeding(conditions.firmed()))
+                .run(
+                        state,
+                        traces,
+                        List.of(SeedPlacement.depthCm(seeding.mix(), method)),
+                        Machine.MassClass.MEDIUM)
+                .get(0);
+        return Optional.of(StandModel.usual()
+                .outlook(new StandCase(
+                        seeding.mix(), conditions, run, traces, new SeedingHours(hour, 1, zone))));
+    }
+}

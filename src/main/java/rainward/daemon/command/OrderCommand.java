@@ -1,0 +1,79 @@
+package rainward.daemon.command;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import rainward.cycle.Cycle;
+import rainward.cycle.OrderSheet;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.PlanningDesk;
+import rainward.farm.Quantity;
+import rainward.farm.UnitSystem;
+import rainward.queue.Plan;
+
+/** Prints the order as it stands. */
+@Command(
+        name = "order",
+        description = {
+            "Print the order of work: which field next, by whom, with what, when.",
+            "",
+            "It rests on the last forecast pulled and on everything done and measured so far;",
+            "nothing is asked for and nothing is changed."
+        })
+public final class OrderCommand extends OfficeCommand {
+
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
+
+    @Override
+    int work(Office office) {
+        Cycle.Result result = new PlanningDesk(office).reckon();
+        OrderSheet sheet = OrderSheet.of(result.outlook(), office.zone());
+        show(
+                sheet,
+                () -> text(
+                        sheet, result.outlook().plan(), office.settings().farm().units()));
+        return 0;
+    }
+
+    private static String text(OrderSheet sheet, Plan plan, UnitSystem units) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("#", "start", "end", "field", "area", "stage", "machine", "who", "stand"));
+        for (OrderSheet.Line line : sheet.items()) {
+            rows.add(List.of(
+                    String.valueOf(line.rank()),
+                    WHEN.format(line.start()),
+                    WHEN.format(line.end()).substring(WHEN.format(line.end()).length() - 5),
+                    line.field(),
+                    area(line.acres(), units),
+                    line.stage(),
+                    line.machine(),
+                    line.person(),
+                    Math.round(100 * line.chanceOfStand()) + " %"));
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add(head(sheet));
+        parts.add(sheet.items().isEmpty() ? "Nothing is in the order." : Sheets.columns(rows));
+        plan.leftOut().forEach(left -> parts.add("Left out: " + left.field() + ": " + left.why()));
+        return String.join(System.lineSeparator(), parts);
+    }
+
+    private static String area(double acres, UnitSystem units) {
+        return units.area(UnitSystem.US_CUSTOMARY.inside(Quantity.AREA, acres));
+    }
+
+    private static String head(OrderSheet sheet) {
+        String asOf = "Order as of " + WHEN.format(sheet.asOf());
+        return sheet.forecastIssuedAt()
+                .map(issued -> asOf + ", forecast issued " + when(issued) + " ("
+                        + Math.round(sheet.forecastAgeHours().orElse(0.0)) + " h old)")
+                .orElse(asOf + ", without a forecast: run `rainward pull` first");
+    }
+
+    private static String when(OffsetDateTime at) {
+        return WHEN.format(at);
+    }
+}

@@ -1,0 +1,55 @@
+package rainward.daemon.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import rainward.daemon.office.HomeFolder;
+import rainward.daemon.office.Office;
+import rainward.daemon.settings.Settings;
+import rainward.daemon.settings.SettingsOutcome;
+
+/** Which data folder and settings file a command works on. */
+public final class Place {
+
+    private static final Path BESIDE_THE_PROGRAM = Path.of("config", "rainward.toml");
+
+    @Option(
+            names = "--home",
+            paramLabel = "DIR",
+            description = "Data folder; else RAINWARD_HOME, else ./rainward-home.")
+    @Nullable
+    Path home;
+
+    @Option(
+            names = "--config",
+            paramLabel = "FILE",
+            description =
+                    "Settings; else rainward.toml in the data folder, else config/rainward.toml.")
+    @Nullable
+    Path config;
+
+    HomeFolder home() {
+        return HomeFolder.choose(Optional.ofNullable(home), System.getenv());
+    }
+
+    Path settingsFile() {
+        if (config != null) {
+            return config;
+        }
+        Path own = home().settings();
+        return Files.exists(own) || !Files.exists(BESIDE_THE_PROGRAM) ? own : BESIDE_THE_PROGRAM;
+    }
+
+    SettingsOutcome.Usable read() {
+        return Office.settings(settingsFile(), System.getenv());
+    }
+
+    /** The office of this place, on the clock of the PC. */
+    Office open() {
+        Settings settings = read().settings();
+        return Office.open(home(), settings, InstantSource.system());
+    }
+}

@@ -1,0 +1,84 @@
+package rainward.daemon.command;
+
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.Refusal;
+import rainward.daemon.office.WeatherDesk;
+import rainward.weather.ForecastSeries;
+import rainward.weather.PullOutcome;
+
+/** Asks the weather services. */
+@Command(
+        name = "pull",
+        description = {
+            "Ask the weather services for the forecast of every property, and keep it.",
+            "",
+            "Answers that are still fresh by the service's own word are not asked for again."
+        })
+public final class PullCommand extends OfficeCommand {
+
+    /**
+     * What a property got, as JSON shows it.
+     *
+     * @param property its name
+     * @param source of the forecast in hand, if there is one
+     * @param issuedAt by the service
+     * @param fresh true where this pull brought it or confirmed it
+     * @param warnings what went wrong or is missing
+     */
+    record Line(
+            String property,
+            Optional<String> source,
+            Optional<OffsetDateTime> issuedAt,
+            boolean fresh,
+            List<String> warnings) {
+
+        static Line of(WeatherDesk.PropertyPull pulled, ZoneId zone) {
+            PullOutcome outcome = pulled.pull().outcome();
+            Optional<ForecastSeries.Stamp> stamp = outcome.series().map(ForecastSeries::stamp);
+            boolean failed = outcome instanceof PullOutcome.Failed;
+            return new Line(
+                    pulled.property(),
+                    stamp.map(ForecastSeries.Stamp::source),
+                    stamp.map(s -> s.issuedAt().atZone(zone).toOffsetDateTime()),
+                    !failed,
+                    outcome instanceof PullOutcome.Failed f
+                            ? List.of(f.words())
+                            : outcome.series().map(ForecastSeries::warnings).orElse(List.of()));
+        }
+    }
+
+    @Override
+    int work(Office office) {
+        WeatherDesk desk = new WeatherDesk(office);
+        List<Line> lines =
+                desk.pullAll().stream().map(p -> Line.of(p, office.zone())).toList();
+        if (lines.isEmpty()) {
+            throw Refusal.badInput("There is no property yet to ask the weather for: import fields"
+                    + " with `rainward import FILE`.");
+        }
+        desk.pullObserved();
+        show(lines, () -> text(lines));
+        return lines.stream().anyMatch(Line::fresh) ? 0 : Refusal.BAD_WORLD;
+    }
+
+    private static String text(List<Line> lines) {
+        return String.join(
+                System.lineSeparator(), lines.stream().map(PullCommand::text).toList());
+    }
+
+    private static String text(Line line) {
+        String forecast = line.source()
+                .map(source -> source + ", issued "
+                        + line.issuedAt().map(OffsetDateTime::toString).orElse("?"))
+                .orElse("no forecast");
+        String state = line.fresh() ? "" : " (kept from before)";
+        String warnings =
+                line.warnings().isEmpty() ? "" : "\n    " + String.join("\n    ", line.warnings());
+        return line.property() + ": " + forecast + state + warnings;
+    }
+}

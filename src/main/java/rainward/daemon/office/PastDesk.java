@@ -1,0 +1,50 @@
+package rainward.daemon.office;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rainward.farm.Property;
+import rainward.farm.Window;
+import rainward.store.Books;
+import rainward.weather.ForecastSeries;
+import rainward.weather.HourlyAir;
+import rainward.weather.PastWeather;
+import rainward.weather.RainAmount;
+
+/** Puts the past of a property together from the records. */
+final class PastDesk {
+
+    private final Office office;
+
+    PastDesk(Office office) {
+        this.office = office;
+    }
+
+    /** The run-up of the soil to the full hour of a moment. */
+    PastWeather of(Books books, Property property, Instant now) {
+        Instant hour = now.truncatedTo(ChronoUnit.HOURS);
+        Window span = new Window(hour.minus(office.settings().soil().runUp()), hour);
+        List<HourlyAir> air = new ArrayList<>();
+        List<RainAmount> forecastRain = new ArrayList<>();
+        Optional<ForecastSeries> newest = WeatherDesk.forecast(books, property.name());
+        newest.map(f -> ElapsedWeather.of(f, hour)).ifPresent(elapsed -> {
+            air.add(elapsed.air());
+            forecastRain.addAll(elapsed.rain());
+        });
+        WeatherDesk.elapsed(books, property.name()).ifPresent(elapsed -> {
+            air.add(elapsed.air());
+            forecastRain.addAll(elapsed.rain());
+        });
+        return PastWeather.of(
+                new PastWeather.Known(
+                        books.rain().newest(property.name(), span), List.of(), air, forecastRain),
+                new PastWeather.Frame(
+                        span,
+                        office.zone(),
+                        property.place(),
+                        office.climate(),
+                        office.settings().weather().traces().seed()));
+    }
+}

@@ -1,0 +1,98 @@
+package rainward.daemon.office;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import rainward.cycle.Cycle;
+import rainward.cycle.CycleInput;
+import rainward.farm.Property;
+import rainward.queue.Plan;
+import rainward.queue.search.Effort;
+import rainward.store.Books;
+import rainward.store.PlanLog;
+import rainward.window.WindowRecord;
+
+/** Where a round is reckoned from the records, and written back to them. */
+public final class PlanningDesk {
+
+    private static final String WINDOWS = "windows";
+
+    private final Office office;
+    private final PastDesk past;
+
+    public PlanningDesk(Office office) {
+        this.office = office;
+        this.past = new PastDesk(office);
+    }
+
+    /** Reckons a round as of now; nothing is written. */
+    public Cycle.Result reckon() {
+        Instant now = office.now();
+        CycleInput input = office.store().read(books -> input(books, now));
+        return Cycle.run(input, effort());
+    }
+
+    private CycleInput input(Books books, Instant now) {
+        Map<String, CycleInput.PropertyWeather> weather = new TreeMap<>();
+        for (Property property : books.fields().properties()) {
+            weather.put(
+                    property.name(),
+                    new CycleInput.PropertyWeather(
+                            WeatherDesk.forecast(books, property.name()),
+                            past.of(books, property, now)));
+        }
+        return new CycleInput(
+                now, office.roster(), books.cases(), weather, office.rules(), memory(books));
+    }
+
+    private static CycleInput.Memory memory(Books books) {
+        return new CycleInput.Memory(
+                books.plans().last().map(PlanLog.GivenPlan::plan),
+                books.lastKnown().find(WINDOWS, WindowRecord.class).orElse(WindowRecord.NOTHING),
+                Set.of(),
+                Map.of());
+    }
+
+    /** The planner stops when its time is up; the core itself knows no clock. */
+    private Effort effort() {
+        Duration thinking = office.settings().order().thinking();
+        long started = System.nanoTime();
+        return Effort.until(
+                office.settings().order().seed(),
+                () -> (System.nanoTime() - started) / (double) thinking.toNanos());
+    }
+
+    /**
+     * Gives the order out: the next round starts from it, and no change of it is free any more.
+     *
+     * @param books of the transaction that also holds what the round causes
+     * @param result of the round
+     * @param cause in a word or two
+     */
+    static void giveOut(Books books, Cycle.Result result, String cause) {
+        Instant asOf = result.outlook().asOf();
+        Plan plan = result.outlook().plan();
+        boolean same = books.plans()
+                .last()
+                .filter(given -> given.plan().items().equals(plan.items()))
+                .isPresent();
+        if (!same) {
+            books.plans().add(new PlanLog.GivenPlan(plan, asOf, cause));
+        }
+        books.lastKnown().put(WINDOWS, asOf, result.windows().next());
+    }
+
+    /** The order that the crew has. */
+    public Optional<PlanLog.GivenPlan> lastOrder() {
+        return office.store().read(books -> books.plans().last());
+    }
+
+    /** Orders given out since a moment. */
+    public List<PlanLog.GivenPlan> ordersSince(Instant moment) {
+        return office.store().read(books -> books.plans().since(moment));
+    }
+}

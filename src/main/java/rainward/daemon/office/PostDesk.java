@@ -1,0 +1,324 @@
+package rainward.daemon.office;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rainward.brief.Alert;
+import rainward.brief.Brief;
+import rainward.brief.BriefInput;
+import rainward.brief.BriefMaker;
+import rainward.brief.LocalAlert;
+import rainward.brief.post.Letter;
+import rainward.brief.post.LetterMaker;
+import rainward.brief.post.Outgoing;
+import rainward.brief.post.Recipient;
+import rainward.brief.post.RetrySchedule;
+import rainward.cycle.Cycle;
+import rainward.daemon.settings.Settings;
+import rainward.farm.FieldCase;
+import rainward.farm.Property;
+import rainward.mail.BundledLettering;
+import rainward.mail.Courier;
+import rainward.mail.MimeLetter;
+import rainward.mail.Postman;
+import rainward.mail.SmtpCourier;
+import rainward.mail.SmtpSettings;
+import rainward.store.Books;
+import rainward.store.BriefLog;
+import rainward.store.WindowLog;
+import rainward.weather.Credits;
+import rainward.weather.ForecastSeries;
+import rainward.weather.HourlyAir;
+import rainward.window.StormWindow;
+import rainward.window.WindowDecision;
+
+/** Where briefs and alerts are written and posted. */
+public final class PostDesk {
+
+    private static final String LAST_BRIEF = "last brief";
+    private static final String TOLD = "told";
+
+    private final Office office;
+    private final LetterMaker letters = new LetterMaker(BundledLettering.read());
+    private final PastDesk past;
+    private final Map<Outgoing.Channel, Courier> couriers;
+
+    /** A desk that hands mail to the server of the settings, where there is one. */
+    public PostDesk(Office office) {
+        this(office, couriers(office));
+    }
+
+    /** A desk with its own couriers. */
+    public PostDesk(Office office, Map<Outgoing.Channel, Courier> couriers) {
+        this.office = office;
+        this.past = new PastDesk(office);
+        this.couriers = Map.copyOf(couriers);
+    }
+
+    private static Map<Outgoing.Channel, Courier> couriers(Office office) {
+        Map<Outgoing.Channel, Courier> couriers = new EnumMap<>(Outgoing.Channel.class);
+        office.settings()
+                .mail()
+                .server()
+                .ifPresent(server ->
+                        couriers.put(Outgoing.Channel.MAIL, new SmtpCourier(smtp(office, server))));
+        return couriers;
+    }
+
+    static SmtpSettings smtp(Office office, Settings.MailServer server) {
+        return new SmtpSettings(
+                new SmtpSettings.Server(server.host(), server.port()),
+                switch (server.security()) {
+                    case STARTTLS -> SmtpSettings.Security.STARTTLS;
+                    case TLS -> SmtpSettings.Security.TLS;
+                    case NONE -> SmtpSettings.Security.PLAIN;
+                },
+                server.login()
+                        .map(login -> new SmtpSettings.Login(
+                                login.user(), login.password().reveal())),
+                new SmtpSettings.Sender(office.settings().farm().name(), server.from()),
+                server.timeout());
+    }
+
+    /**
+     * The brief of a day, as values; nothing is written down.
+     *
+     * @param result of the round it tells of
+     * @param dueAt when it was to go out
+     */
+    public Brief brief(Cycle.Result result, Instant dueAt) {
+        return office.store().read(books -> BriefMaker.make(input(books, result, dueAt)));
+    }
+
+    private BriefInput input(Books books, Cycle.Result result, Instant dueAt) {
+        Instant now = result.outlook().asOf();
+        return new BriefInput(
+                result.outlook(),
+                office.roster(),
+                new BriefInput.Occasion(office.settings().farm().name(), dueAt, now),
+                books.lastKnown().find(LAST_BRIEF, BriefInput.LastBrief.class),
+                skies(books),
+                new BriefInput.Books(
+                        List.of(),
+                        standChecks(books, now),
+                        goal(result),
+                        List.of(),
+                        undelivered(books, now)));
+    }
+
+    private BriefInput.Skies skies(Books books) {
+        Map<String, HourlyAir> air = new TreeMap<>();
+        List<String> warnings = new ArrayList<>();
+        for (Property property : books.fields().properties()) {
+            Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
+            forecast.ifPresent(f -> {
+                air.put(property.name(), f.hourly());
+                f.warnings().stream().filter(w -> !warnings.contains(w)).forEach(warnings::add);
+            });
+        }
+        return new BriefInput.Skies(air, AlertDesk.standing(books), credits(books), warnings);
+    }
+
+    private static Map<String, String> credits(Books books) {
+        Map<String, String> credits = new TreeMap<>();
+        for (Property property : books.fields().properties()) {
+            WeatherDesk.forecast(books, property.name())
+                    .map(forecast -> forecast.stamp().source())
+                    .ifPresent(source ->
+                            Credits.of(source).ifPresent(words -> credits.put(source, words)));
+        }
+        return credits;
+    }
+
+    private List<BriefInput.StandCheck> standChecks(Books books, Instant now) {
+        StandChecks checks = new StandChecks(office.zone());
+        List<BriefInput.StandCheck> due = new ArrayList<>();
+        for (Property property : books.fields().properties()) {
+            List<FieldCase> here = books.cases().stream()
+                    .filter(c -> c.field().property().equals(property.name()))
+                    .toList();
+            var weather = past.of(books, property, now);
+            here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
+        }
+        return due;
+    }
+
+    /** The last day on which the first-choice mixes of waiting fields go in. */
+    private Optional<BriefInput.SeasonGoal> goal(Cycle.Result result) {
+        LocalDate today = LocalDate.ofInstant(result.outlook().asOf(), office.zone());
+        return result.outlook().fields().stream()
+                .map(f -> f.item())
+                .filter(item -> item.status().waiting())
+                .flatMap(item -> office.roster().mixesOf(item.field()).stream().limit(1))
+                .map(mix -> mix.season().lastSowing().atYear(today.getYear()))
+                .min(LocalDate::compareTo)
+                .map(day -> new BriefInput.SeasonGoal(day, java.util.OptionalDouble.empty()));
+    }
+
+    private static List<BriefInput.Undelivered> undelivered(Books books, Instant now) {
+        return books.outbox().since(now.minus(Duration.ofDays(2))).stream()
+                .filter(row -> switch (row.progress().state()) {
+                    case REFUSED, GIVEN_UP -> true;
+                    case WAITING, SENT, DROPPED -> false;
+                })
+                .map(row -> new BriefInput.Undelivered(
+                        row.message().key().recipient(),
+                        row.message().subject(),
+                        row.progress().lastWords()))
+                .toList();
+    }
+
+    /**
+     * A brief that was written.
+     *
+     * @param brief as values
+     * @param told of windows, in mails of their own
+     */
+    public record Morning(Brief brief, List<WindowDecision> told) {}
+
+    /**
+     * Writes the brief of a day into the outbox and gives its order out, once.
+     *
+     * @return empty where the day has had its brief
+     */
+    public Optional<Morning> writeBrief(Cycle.Result result, Instant dueAt) {
+        return office.store().inTransaction(books -> {
+            Brief brief = BriefMaker.make(input(books, result, dueAt));
+            Instant now = result.outlook().asOf();
+            boolean first = books.briefs()
+                    .take(new BriefLog.WrittenBrief(
+                            brief.heading().day(),
+                            now,
+                            now,
+                            brief.heading().written().late(),
+                            "rank 1: " + first(brief)));
+            if (!first) {
+                return Optional.<Morning>empty();
+            }
+            PlanningDesk.giveOut(books, result, "morning brief");
+            List<WindowDecision> told = tellWindows(books, result);
+            books.lastKnown()
+                    .put(
+                            LAST_BRIEF,
+                            now,
+                            new BriefInput.LastBrief(
+                                    result.outlook().plan(), result.outlook().rain()));
+            for (Recipient recipient : office.settings().mail().recipients()) {
+                letters.brief(brief, recipient).ifPresent(l -> put(books, l, recipient, now));
+            }
+            return Optional.of(new Morning(brief, told));
+        });
+    }
+
+    private static String first(Brief brief) {
+        return brief.orders().today().stream()
+                .map(line -> line.place().field())
+                .findFirst()
+                .orElse("nothing today");
+    }
+
+    /** Gives a new order out and writes what is to be said of windows, in one transaction. */
+    public List<WindowDecision> writeAlerts(Cycle.Result result, String cause) {
+        return office.store().inTransaction(books -> {
+            PlanningDesk.giveOut(books, result, cause);
+            return tellWindows(books, result);
+        });
+    }
+
+    private List<WindowDecision> tellWindows(Books books, Cycle.Result result) {
+        List<WindowDecision> told = result.windows().decisions().stream()
+                .filter(WindowDecision::send)
+                .toList();
+        told.forEach(decision -> tell(books, decision, result.outlook().asOf()));
+        return told;
+    }
+
+    private void tell(Books books, WindowDecision decision, Instant now) {
+        StormWindow window = decision.window();
+        int number = 1
+                + (int) books.windows().of(window.id()).stream()
+                        .filter(event -> event.kind().equals(TOLD))
+                        .count();
+        books.windows()
+                .add(new WindowLog.WindowEvent(
+                        window.id(), now, TOLD, decision.step() + ": " + decision.words()));
+        Alert alert = Alert.of(
+                new Alert.Origin(office.settings().farm().name(), office.zone(), now),
+                new Alert.WindowNews(window, step(decision.step()), number),
+                decision.words());
+        for (Recipient recipient : office.settings().mail().recipients()) {
+            put(books, letters.alert(alert, recipient), recipient, now);
+        }
+    }
+
+    /** Passes a public alert on that nobody has been told of. */
+    public void writePublic(LocalAlert fresh) {
+        Instant now = office.now();
+        office.store().inTransaction(books -> {
+            Alert alert = Alert.of(
+                    new Alert.Origin(office.settings().farm().name(), office.zone(), now),
+                    new Alert.PublicNews(
+                            fresh, Alert.Step.OPENED, 1, fresh.alert().id()),
+                    fresh.alert().message().headline());
+            for (Recipient recipient : office.settings().mail().recipients()) {
+                put(books, letters.alert(alert, recipient), recipient, now);
+            }
+            return alert;
+        });
+    }
+
+    private static Alert.Step step(WindowDecision.Step step) {
+        return switch (step) {
+            case OPEN -> Alert.Step.OPENED;
+            case CHANGE, KEEP -> Alert.Step.CHANGED;
+            case CLOSE -> Alert.Step.CLOSED;
+        };
+    }
+
+    private void put(Books books, Letter letter, Recipient recipient, Instant now) {
+        Duration triedFor = office.settings()
+                .mail()
+                .server()
+                .map(Settings.MailServer::triedFor)
+                .orElse(RetrySchedule.TRIED_FOR);
+        books.outbox()
+                .put(new Outgoing(
+                        new Outgoing.Key(letter.event(), recipient.address().where()),
+                        recipient.address().channel(),
+                        letter.subject(),
+                        mime().bytes(letter, recipient),
+                        new Outgoing.Times(now, now, now.plus(triedFor))));
+    }
+
+    private MimeLetter mime() {
+        String from = office.settings()
+                .mail()
+                .server()
+                .map(Settings.MailServer::from)
+                .orElse("rainward@localhost");
+        String farm = office.settings().farm().name();
+        return new MimeLetter(new SmtpSettings.Sender(farm, from), farm + " field order");
+    }
+
+    /** Hands over all that is due; how many were taken. */
+    public int post() {
+        return new Postman(office.store().outbox(), couriers, RetrySchedule.USUAL)
+                .drain(office.clock()::instant);
+    }
+
+    /** A letter as the mail that it becomes. */
+    public byte[] mail(Letter letter, Recipient recipient) {
+        return mime().bytes(letter, recipient);
+    }
+
+    /** The letter of a brief to somebody, for a look before it is sent. */
+    public Optional<Letter> letter(Brief brief, Recipient recipient) {
+        return letters.brief(brief, recipient);
+    }
+}

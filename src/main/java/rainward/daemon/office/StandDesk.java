@@ -1,0 +1,120 @@
+package rainward.daemon.office;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rainward.cycle.Hindsight;
+import rainward.farm.FieldCase;
+import rainward.farm.FieldState;
+import rainward.farm.Mix;
+import rainward.farm.Property;
+import rainward.farm.Recipe;
+import rainward.farm.StageRecord;
+import rainward.stand.StandOutlook;
+import rainward.store.JournalEntry;
+import rainward.weather.PastWeather;
+
+/** Where seeded fields are looked back on. */
+public final class StandDesk {
+
+    private final Office office;
+    private final PastDesk past;
+
+    public StandDesk(Office office) {
+        this.office = office;
+        this.past = new PastDesk(office);
+    }
+
+    /** What became of a seeding. */
+    public enum Came {
+        UP,
+        FAILED,
+        WAITING
+    }
+
+    /**
+     * A look at a seeded field.
+     *
+     * @param field its name
+     * @param came what became of it
+     * @param words for the person
+     */
+    public record Look(String field, Came came, String words) {}
+
+    /** What the model says of every seeded field under the weather that came. */
+    public List<Look> lookAtAll() {
+        Instant now = office.now();
+        List<Look> looks = new ArrayList<>();
+        for (Property property : office.roster().properties().values()) {
+            PastWeather weather = office.store().read(books -> past.of(books, property, now));
+            office.store().read(books -> books.cases()).stream()
+                    .filter(item -> item.field().property().equals(property.name()))
+                    .filter(item -> item.status().state() == FieldState.SEEDED)
+                    .forEach(item -> look(item, weather).ifPresent(looks::add));
+        }
+        return looks;
+    }
+
+    private Optional<Look> look(FieldCase item, PastWeather weather) {
+        Optional<Recipe> recipe = office.roster().recipeOf(item.field());
+        Optional<Mix> mix = Optional.ofNullable(office.mixes()
+                .get(item.status().sownMix().orElse(item.field().wish().mixes().get(0))));
+        Optional<Instant> seededAt = item.status().stages().stream()
+                .map(StageRecord::finishedAt)
+                .flatMap(Optional::stream)
+                .max(Comparator.naturalOrder());
+        if (recipe.isEmpty() || mix.isEmpty() || seededAt.isEmpty()) {
+            return Optional.empty();
+        }
+        return Hindsight.of(
+                        new Hindsight.Seeding(item, recipe.get(), mix.get(), seededAt.get()),
+                        weather.weather(),
+                        office.zone())
+                .map(outlook -> told(item, outlook, daysSince(seededAt.get())));
+    }
+
+    private double daysSince(Instant at) {
+        return Duration.between(at, office.now()).toHours() / 24.0;
+    }
+
+    /** A stand that the model expects only after today is none yet. */
+    private static Look told(FieldCase item, StandOutlook outlook, double daysSince) {
+        StandOutlook.Losses losses = outlook.losses().get(0);
+        String field = item.field().name();
+        double upAfterDays = outlook.emergence().get(0).p50Days();
+        boolean expected = outlook.chance()[0] > 0.5;
+        if (expected && upAfterDays <= daysSince) {
+            return new Look(
+                    field, Came.UP, "a stand, " + Math.round(upAfterDays) + " days after seeding");
+        }
+        if (expected || losses.stillDryFraction() > 0.3) {
+            return new Look(field, Came.WAITING, "nothing to see yet");
+        }
+        return new Look(field, Came.FAILED, "failed: " + cause(losses));
+    }
+
+    private static String cause(StandOutlook.Losses losses) {
+        if (losses.washOutFraction() > losses.falseStartFraction()
+                && losses.washOutFraction() > losses.heatFraction()) {
+            return "washed out";
+        }
+        return losses.heatFraction() > losses.falseStartFraction()
+                ? "killed by heat"
+                : "started, then dried out";
+    }
+
+    /** Writes down what somebody saw. */
+    public void write(String field, JournalEntry.Kind kind, String by) {
+        ZonedDateTime now = office.now().atZone(office.zone());
+        office.store()
+                .inTransaction(books -> books.journal()
+                        .say(
+                                field,
+                                kind,
+                                new JournalEntry.Said(now.toInstant(), now.toInstant(), by)));
+    }
+}

@@ -1,0 +1,122 @@
+package rainward.daemon.service;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rainward.brief.LocalAlert;
+import rainward.cycle.Cycle;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.PlanningDesk;
+import rainward.daemon.office.PostDesk;
+import rainward.daemon.office.WeatherDesk;
+import rainward.daemon.schedule.DailySlot;
+import rainward.weather.PublicAlert;
+import rainward.weather.PullOutcome;
+import rainward.window.WindowDecision;
+
+/**
+ * The pieces of work that come due, whoever calls for them: the schedule, a command or the demo.
+ */
+public final class Rounds {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Rounds.class);
+
+    /** A brief this long after its hour would be about a day that is over. */
+    private static final Duration BRIEF_STILL_OF_USE = Duration.ofHours(18);
+
+    private final Office office;
+    private final WeatherDesk weather;
+    private final PlanningDesk planning;
+    private final PostDesk post;
+
+    public Rounds(Office office, WeatherDesk weather, PostDesk post) {
+        this.office = office;
+        this.weather = weather;
+        this.planning = new PlanningDesk(office);
+        this.post = post;
+    }
+
+    /**
+     * What a round came to.
+     *
+     * @param pulls by property
+     * @param result of the reckoning
+     * @param told of windows, in this round
+     * @param publicAlerts passed on in this round
+     */
+    public record Turn(
+            List<WeatherDesk.PropertyPull> pulls,
+            Cycle.Result result,
+            List<WindowDecision> told,
+            List<LocalAlert> publicAlerts) {}
+
+    /** Asks for the weather, reckons, gives the order out and writes alerts. */
+    public Turn turn() {
+        List<WeatherDesk.PropertyPull> pulls = pull();
+        List<LocalAlert> publicAlerts =
+                weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).toList();
+        publicAlerts.forEach(post::writePublic);
+        Cycle.Result result = planning.reckon();
+        List<WindowDecision> told = post.writeAlerts(result, "new forecast");
+        told.forEach(d -> LOG.info("window {} {}: {}", d.window().id(), d.step(), d.words()));
+        return new Turn(pulls, result, told, publicAlerts);
+    }
+
+    private List<WeatherDesk.PropertyPull> pull() {
+        List<WeatherDesk.PropertyPull> pulls = weather.pullAll();
+        pulls.forEach(Rounds::log);
+        weather.pullObserved();
+        return pulls;
+    }
+
+    /** Other alerts, of boating or fire weather for instance, stay with the public service. */
+    private static boolean mattersToFieldWork(LocalAlert local) {
+        return local.alert().danger() != PublicAlert.Danger.OTHER;
+    }
+
+    private static void log(WeatherDesk.PropertyPull pulled) {
+        if (pulled.pull().outcome() instanceof PullOutcome.Failed failed) {
+            LOG.warn("{}: {}", pulled.property(), failed.words());
+        }
+    }
+
+    /** Writes today's brief, with fresh weather, unless it is written; then sends what is due. */
+    public Optional<PostDesk.Morning> brief() {
+        DailySlot slot = new DailySlot(office.settings().mail().briefAt(), office.zone());
+        Instant now = office.now();
+        LocalDate day = slot.latestDay(now);
+        Instant due = slot.on(day);
+        if (Duration.between(due, now).compareTo(BRIEF_STILL_OF_USE) > 0) {
+            LOG.warn("The brief of {} is no longer of use; the next one comes tomorrow.", day);
+            return Optional.empty();
+        }
+        if (office.store().read(books -> books.briefs().of(day)).isPresent()) {
+            return Optional.empty();
+        }
+        pull();
+        weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).forEach(post::writePublic);
+        Optional<PostDesk.Morning> brief = post.writeBrief(planning.reckon(), due);
+        send();
+        return brief;
+    }
+
+    /** A brief whose turn was lost with the schedule's file is made up for. */
+    public void briefIfMissed() {
+        DailySlot slot = new DailySlot(office.settings().mail().briefAt(), office.zone());
+        LocalDate day = slot.latestDay(office.now());
+        boolean inUse =
+                office.store().read(books -> books.briefs().lastBefore(day)).isPresent();
+        if (inUse) {
+            brief();
+        }
+    }
+
+    /** Hands over the mail that is due; how many were taken. */
+    public int send() {
+        return post.post();
+    }
+}

@@ -1,0 +1,53 @@
+package rainward.daemon.service;
+
+import java.sql.SQLException;
+import java.time.Duration;
+import org.quartz.SchedulerException;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.PostDesk;
+import rainward.daemon.office.Refusal;
+import rainward.daemon.office.WeatherDesk;
+import rainward.daemon.schedule.Job;
+import rainward.daemon.schedule.Schedule;
+
+/** The schedule of a data folder, at work until it is closed. */
+public final class RunningService implements AutoCloseable {
+
+    private static final Duration POST_EVERY = Duration.ofMinutes(1);
+
+    private final Schedule schedule;
+
+    private RunningService(Schedule schedule) {
+        this.schedule = schedule;
+    }
+
+    /** Puts every job into the schedule and starts it. */
+    public static RunningService start(Office office) {
+        PostDesk post = new PostDesk(office);
+        Rounds rounds = new Rounds(office, new WeatherDesk(office), post);
+        try {
+            Schedule schedule = Schedule.open(office.home().schedule());
+            schedule.put(
+                    new Job.Steady("pull", office.settings().weather().pace().pullEvery()), () -> {
+                        rounds.briefIfMissed();
+                        rounds.turn();
+                        rounds.send();
+                    });
+            schedule.put(
+                    new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
+                    rounds::brief);
+            schedule.put(new Job.Steady("post", POST_EVERY), rounds::send);
+            schedule.start();
+            return new RunningService(schedule);
+        } catch (SchedulerException | SQLException e) {
+            throw Refusal.badWorld("The schedule in " + office.home().schedule()
+                    + " cannot be opened (" + e.getMessage()
+                    + "): move that file away and start again; it is made anew.");
+        }
+    }
+
+    @Override
+    public void close() {
+        schedule.close();
+    }
+}
