@@ -9,6 +9,11 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -48,10 +53,24 @@ class BackupsIT {
         }
     }
 
-    private static void scratch(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            int half = (int) channel.size() / 2;
-            channel.write(ByteBuffer.wrap(new byte[half]), half);
+    private static long ask(Path copy, String sql) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy);
+                Statement statement = connection.createStatement()) {
+            if (!statement.execute(sql)) {
+                return 0;
+            }
+            try (ResultSet row = statement.getResultSet()) {
+                return row.getLong(1);
+            }
+        }
+    }
+
+    /** Wipes one page, an index of the outbox; everything else can still be read. */
+    private static void wipeAnIndex(Path copy) throws IOException, SQLException {
+        long page = ask(copy, "select rootpage from sqlite_master where name = 'outbox_by_state'");
+        int size = (int) ask(copy, "pragma page_size");
+        try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(new byte[size]), (page - 1) * size);
         }
     }
 
@@ -82,15 +101,28 @@ class BackupsIT {
     }
 
     @Test
-    void damagedCopyIsNotPutBack() throws IOException {
+    void damagedCopyIsNotPutBack() throws IOException, SQLException {
         Path copy = backUp(DAY);
-        scratch(copy);
+        wipeAnIndex(copy);
 
         assertThatThrownBy(() -> Backups.restore(home, copy, Hollows.JULY))
                 .isInstanceOf(StoreException.class)
                 .hasMessageStartingWith(copy + ": ")
                 .hasMessageContaining("damaged");
         assertThat(fields()).hasSize(2);
+    }
+
+    @Test
+    void copyWithWorkOnAFieldThatIsNotThereIsNotPutBack() throws SQLException {
+        Path copy = backUp(DAY);
+        ask(
+                copy,
+                "insert into journal (field, kind, at, recorded_at, said_by)"
+                        + " values ('No Such Field', 'DROPPED', 0, 0, 'nobody')");
+
+        assertThatThrownBy(() -> Backups.restore(home, copy, Hollows.JULY))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("damaged");
     }
 
     @Test
