@@ -9,16 +9,16 @@ import java.util.SplittableRandom;
  */
 public final class Annealing {
 
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 1;
     private static final int SAMPLES = 40;
 
     /**
      * First temperature against the mean change in value of a random move; chosen by experiment.
      */
-    private static final double HOT = 0.35;
+    private static final double HOT = 0.7;
 
     /** Last temperature against the first; chosen by experiment. */
-    private static final double COOLING = 0.004;
+    private static final double COOLING = 0.01;
 
     /** Later rounds start cooler: they repair what is good already; chosen by experiment. */
     private static final double REHEAT = 0.5;

@@ -8,10 +8,10 @@ import java.util.SplittableRandom;
  */
 final class Moves {
 
-    private static final double CHOICE_SHARE = 0.08;
+    private static final double CHOICE_SHARE = 0.06;
     private static final double SWAP_SHARE = 0.25;
     private static final double RUN_SHARE = 0.15;
-    private static final double NEAR_SHARE = 0.5;
+    private static final double NEAR_SHARE = 0.3;
     private static final int LONGEST_RUN = 4;
     private static final int NEAR = 5;
 

@@ -75,6 +75,11 @@ public final class OpenTime {
         return from[stretch];
     }
 
+    /** End of the stretch where all overtime is used. */
+    public int latest(int stretch) {
+        return late[stretch];
+    }
+
     /** End of the stretch on a plan that does or does not use the day's overtime. */
     public int end(int stretch, boolean[] overtime) {
         return overtime[day[stretch]] ? late[stretch] : to[stretch];

@@ -1,0 +1,118 @@
+package rainward.queue.sample;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.LongSupplier;
+import rainward.queue.PlanProblem;
+import rainward.queue.Planner;
+import rainward.queue.UpperBound;
+import rainward.queue.search.Effort;
+
+/**
+ * Measures the planner on invented days, against the best plans known and against bounds that no
+ * plan can exceed.
+ */
+public final class PlannerBench {
+
+    private final LongSupplier nanos;
+
+    /** Takes a clock from outside; the search knows none. */
+    public PlannerBench(LongSupplier nanos) {
+        this.nanos = nanos;
+    }
+
+    /**
+     * One line of the benchmark; medians where several days are behind it.
+     *
+     * @param fields to be planned
+     * @param ms time given to the search
+     * @param value of the plan found [ha of full stand]
+     * @param best value known for the same days
+     * @param ofBestPct how far below the best [%]
+     * @param bound that no plan exceeds
+     * @param gapPct how far below the bound [%]
+     */
+    public record Line(
+            int fields,
+            long ms,
+            double value,
+            double best,
+            double ofBestPct,
+            double bound,
+            double gapPct) {}
+
+    /**
+     * One day.
+     *
+     * @param day its index
+     * @param kind of weather and crew
+     * @param line figures
+     */
+    public record DayLine(int day, GeneratedDays.Kind kind, Line line) {}
+
+    /**
+     * Plans every day of the benchmark for as long as is given.
+     *
+     * @param ms for each day
+     * @param known best values by day, from longer runs; empty where none are known
+     * @return a line for each day
+     */
+    public List<DayLine> days(long ms, double[] known) {
+        List<DayLine> lines = new ArrayList<>();
+        for (int day = 0; day < GeneratedDays.BENCH_DAYS; day++) {
+            PlanProblem problem = GeneratedDays.benchDay(day);
+            double value = planned(problem, ms);
+            double best = day < known.length ? Math.max(known[day], value) : value;
+            GeneratedDays.Kind kind =
+                    GeneratedDays.Kind.values()[day % GeneratedDays.Kind.values().length];
+            Line line = line(problem.jobs().size(), ms, value, best, UpperBound.of(problem, best));
+            lines.add(new DayLine(day, kind, line));
+        }
+        return lines;
+    }
+
+    /** Plans a large problem, with a bound but no better plan to compare with. */
+    public Line large(int fields, int crews, long ms) {
+        PlanProblem problem = GeneratedDays.day(GeneratedDays.Kind.TWO_STORMS, 1, fields, crews);
+        double value = planned(problem, ms);
+        return line(fields, ms, value, value, UpperBound.of(problem, value));
+    }
+
+    private double planned(PlanProblem problem, long ms) {
+        long start = nanos.getAsLong();
+        double budget = ms * 1e6;
+        Effort effort = Effort.until(1, () -> (nanos.getAsLong() - start) / budget);
+        return Planner.plan(problem, effort).value().totalHa();
+    }
+
+    private static Line line(int fields, long ms, double value, double best, double bound) {
+        return new Line(
+                fields,
+                ms,
+                value,
+                best,
+                100 * (1 - value / best),
+                bound,
+                100 * (1 - value / bound));
+    }
+
+    /** Medians over days; value, best and bound are those of the middle day each. */
+    public static Line medians(List<DayLine> days) {
+        List<Line> lines = days.stream().map(DayLine::line).toList();
+        return new Line(
+                lines.get(0).fields(),
+                lines.get(0).ms(),
+                median(lines.stream().mapToDouble(Line::value).toArray()),
+                median(lines.stream().mapToDouble(Line::best).toArray()),
+                median(lines.stream().mapToDouble(Line::ofBestPct).toArray()),
+                median(lines.stream().mapToDouble(Line::bound).toArray()),
+                median(lines.stream().mapToDouble(Line::gapPct).toArray()));
+    }
+
+    private static double median(double[] values) {
+        Arrays.sort(values);
+        int middle = values.length / 2;
+        return values.length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+    }
+}
