@@ -33,6 +33,11 @@ record HourGrid(Instant start, int hours) {
         return start.plus(Duration.ofHours(hour));
     }
 
+    /** The hour that holds an instant; not held within the grid. */
+    int hourOf(Instant instant) {
+        return (int) Math.floorDiv(Duration.between(start, instant).toSeconds(), 3600L);
+    }
+
     Window window(int from, int to) {
         return new Window(timeOf(from), timeOf(to));
     }

@@ -1,7 +1,5 @@
 package rainward.weather;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import rainward.farm.Window;
@@ -37,7 +35,7 @@ final class MemberCourses {
         List<Double> weights = new ArrayList<>();
         for (WeightedEnsemble ensemble : ensembles) {
             EnsembleRain rain = ensemble.rain();
-            int start = hour(grid, rain.start());
+            int start = grid.hourOf(rain.start());
             from = Math.max(from, start);
             to = Math.min(to, start + rain.hours());
             for (double[] member : rain.rainMm()) {
@@ -72,19 +70,15 @@ final class MemberCourses {
         return byTrace;
     }
 
-    static int hour(HourGrid grid, Instant instant) {
-        return (int) Math.floorDiv(Duration.between(grid.start(), instant).toSeconds(), 3600L);
-    }
-
     /** True where all members speak of the whole window. */
     boolean cover(Window window) {
-        return hour(grid, window.from()) >= from && hour(grid, window.to()) <= to;
+        return grid.hourOf(window.from()) >= from && grid.hourOf(window.to()) <= to;
     }
 
     /** Rain of a window on each trace [mm]. */
     double[] totalsMm(Window window) {
-        int first = hour(grid, window.from());
-        int last = hour(grid, window.to());
+        int first = grid.hourOf(window.from());
+        int last = grid.hourOf(window.to());
         double[] totals = new double[byTrace.length];
         for (int n = 0; n < totals.length; n++) {
             for (int h = first; h < last; h++) {

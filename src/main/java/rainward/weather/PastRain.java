@@ -31,8 +31,8 @@ import rainward.weather.PastWeather.RainDay;
  *       often as the month has them, evenly spaced, so that the sum is right and nothing is drawn.
  * </ol>
  *
- * A window's hours are those whose middle it holds. A total of more than 305 mm an hour is no rain
- * but a fault, and is left out by name.
+ * A window's hours are those whose middle it holds, or the one it begins in. A total of more than
+ * 305 mm an hour is no rain but a fault, and is left out by name.
  */
 final class PastRain {
 
@@ -160,12 +160,10 @@ final class PastRain {
     private void fix(Total total) {
         int[] all = hoursOf(total.window);
         int[] free = Arrays.stream(all).filter(h -> origin[h] == null).toArray();
-        int whole =
-                grid.firstMiddleFrom(total.window.to()) - grid.firstMiddleFrom(total.window.from());
         if (free.length == 0) {
             return;
         }
-        double inside = total.amountMm * all.length / whole;
+        double inside = total.amountMm * all.length / reach(total.window).hours();
         double fixed = Arrays.stream(all).mapToDouble(h -> rainMm[h]).sum();
         double left = Math.min(Math.max(0, inside - fixed), MOST_IN_AN_HOUR_MM * free.length);
         spread(left, free, total.window.from());
@@ -229,9 +227,25 @@ final class PastRain {
     }
 
     private int[] hoursOf(Window window) {
-        int from = Math.max(0, grid.firstMiddleFrom(window.from()));
-        int to = Math.min(grid.hours(), grid.firstMiddleFrom(window.to()));
+        Reach reach = reach(window);
+        int from = Math.max(0, reach.from);
+        int to = Math.min(grid.hours(), reach.to);
         return IntStream.range(from, Math.max(from, to)).toArray();
+    }
+
+    private Reach reach(Window window) {
+        int from = grid.firstMiddleFrom(window.from());
+        int to = grid.firstMiddleFrom(window.to());
+        int hour = grid.hourOf(window.from());
+        return from < to ? new Reach(from, to) : new Reach(hour, hour + 1);
+    }
+
+    /** Hours of a window, also those outside the past that is asked for. */
+    private record Reach(int from, int to) {
+
+        int hours() {
+            return to - from;
+        }
     }
 
     private Window wholeDay(LocalDate day) {

@@ -128,8 +128,8 @@ final class RainSheet {
 
     private void likeMember(WetPeriod period, int trace, double scale) {
         double[] course = members.course(trace);
-        int last = MemberCourses.hour(grid, period.window().to());
-        for (int h = MemberCourses.hour(grid, period.window().from()); h < last; h++) {
+        int last = grid.hourOf(period.window().to());
+        for (int h = grid.hourOf(period.window().from()); h < last; h++) {
             put(h, trace, scale * course[h]);
         }
     }
@@ -197,12 +197,12 @@ final class RainSheet {
             double sum = 0;
             double whole = parts.stream().mapToDouble(WetPeriod.Part::meanMm).sum();
             for (int i = 0; i < until.length; i++) {
-                edges[i] = MemberCourses.hour(grid, parts.get(i).window().from());
+                edges[i] = grid.hourOf(parts.get(i).window().from());
                 sum += parts.get(i).meanMm() / whole;
                 until[i] = sum;
             }
-            edges[until.length] = MemberCourses.hour(
-                    grid, parts.get(until.length - 1).window().to());
+            edges[until.length] =
+                    grid.hourOf(parts.get(until.length - 1).window().to());
         }
 
         void pick(double uniform) {

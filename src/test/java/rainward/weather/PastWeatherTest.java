@@ -280,6 +280,15 @@ class PastWeatherTest {
     class Faults {
 
         @Test
+        void aReadingOfAFewMinutesCountsForTheHourItBeginsIn() {
+            Instant from = hour(DAY, 6).from().plus(Duration.ofMinutes(40));
+            var reading = new RainObservation(
+                    new Window(from, from.plus(Duration.ofMinutes(35))), 9, "gauge", EARLY);
+            double[] mm = PastWeather.of(rain(reading), frame(DAY, 1)).weather().rainMm();
+            assertThat(mm[6]).isCloseTo(9, within(1e-9));
+        }
+
+        @Test
         void anHourBeyondTheRecordIsLeftOutByName() {
             PastWeather past = PastWeather.of(rain(daily(4), hourly(15, 900)), frame(DAY, 1));
             assertThat(past.days().get(0).rainMm()).isCloseTo(4, within(1e-9));
