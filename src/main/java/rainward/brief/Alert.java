@@ -2,7 +2,9 @@ package rainward.brief;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Optional;
 import rainward.window.StormWindow;
+import rainward.window.WindowDecision;
 
 /**
  * News that cannot wait for the morning; every string is one harmless line.
@@ -12,6 +14,18 @@ import rainward.window.StormWindow;
  * @param why it is sent, in words
  */
 public record Alert(Origin origin, News news, String why) {
+
+    /**
+     * What was decided about a window, where a message is to go out.
+     *
+     * @param number counts the mails on this window, this one counted in, from 1
+     */
+    public static Optional<Alert> of(Origin origin, WindowDecision decision, int number) {
+        return Step.of(decision.step())
+                .filter(step -> decision.send())
+                .map(step -> of(
+                        origin, new WindowNews(decision.window(), step, number), decision.words()));
+    }
 
     /** A storm window that opened, changed or closed. */
     public static Alert of(Origin origin, WindowNews news, String why) {
@@ -44,7 +58,16 @@ public record Alert(Origin origin, News news, String why) {
     public enum Step {
         OPENED,
         CHANGED,
-        CLOSED
+        CLOSED;
+
+        private static Optional<Step> of(WindowDecision.Step step) {
+            return switch (step) {
+                case OPEN -> Optional.of(OPENED);
+                case CHANGE -> Optional.of(CHANGED);
+                case CLOSE -> Optional.of(CLOSED);
+                case KEEP -> Optional.empty();
+            };
+        }
     }
 
     /** What has happened. */

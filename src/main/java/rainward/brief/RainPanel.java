@@ -23,6 +23,19 @@ public record RainPanel(String property, List<RainPicture.Bar> bars, List<Work> 
     /** Work of one machine. */
     public record Work(Window window, Operation operation) {}
 
+    /** Rain less likely than that is called dry: common practice, no source. */
+    private static final double DRY_BELOW = 0.15;
+
+    /** True where rain is unlikely as far as the forecast goes, or there is none. */
+    public boolean isDry() {
+        return likeliest().map(bar -> bar.chance() < DRY_BELOW).orElse(true);
+    }
+
+    /** True where a picture shows more than a line of text: rain, or work under a clear sky. */
+    public boolean isWorthAPicture() {
+        return !bars.isEmpty() && !(isDry() && work.isEmpty());
+    }
+
     /** The bar with the best chance, if there is any bar; the first of several. */
     public Optional<RainPicture.Bar> likeliest() {
         return bars.stream().reduce((best, bar) -> bar.chance() > best.chance() ? bar : best);

@@ -5,8 +5,6 @@ import java.util.List;
 import rainward.brief.Brief;
 import rainward.brief.Orders.FieldLine;
 import rainward.brief.Orders.StageLine;
-import rainward.brief.RainPanel;
-import rainward.brief.picture.RainChart;
 import rainward.farm.UnitSystem;
 
 /** The brief as a page: the day's order on the first screen, what it rests on below. */
@@ -48,10 +46,13 @@ public final class BriefHtml {
         people();
         list("Needs your answer", brief.footing().questions());
         list(
+                "Cautions",
+                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
+        rain();
+        list(
                 "Changed since the brief before",
                 brief.changes().stream().map(order::change).toList());
         later();
-        rain();
         list(
                 "Soil",
                 brief.ground().stream()
@@ -64,9 +65,6 @@ public final class BriefHtml {
                         .toList());
         list("Look at", brief.ahead().standChecks().stream().map(ground::check).toList());
         list("Season", ground.season(brief.ahead().season()));
-        list(
-                "Cautions",
-                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
         footing();
         return HtmlFrame.page(opening.subject(), parts);
     }
@@ -78,6 +76,7 @@ public final class BriefHtml {
         parts.add(HtmlFrame.quiet(brief.heading().farm()));
         parts.add(HtmlFrame.box(
                 Palette.HEADLINE, "font-size:17px;font-weight:600;", opening.headline()));
+        opening.rain().ifPresent(rain -> parts.add(HtmlFrame.quiet(rain)));
         opening.notices().forEach(this::notice);
         sky.urgent(brief.sky()).forEach(this::notice);
     }
@@ -96,11 +95,13 @@ public final class BriefHtml {
 
     private Element field(FieldLine line) {
         Element rank = Element.of("td")
-                .ink(
-                        Palette.RANK,
-                        "width:30px;padding:4px 0;border-radius:6px;text-align:center;"
-                                + "font-weight:700;vertical-align:top;")
-                .text(String.valueOf(line.rank()));
+                .style("width:30px;padding:0;vertical-align:top;")
+                .add(Element.of("div")
+                        .ink(
+                                Palette.RANK,
+                                "width:30px;padding:4px 0;border-radius:6px;text-align:center;"
+                                        + "font-weight:700;")
+                        .text(String.valueOf(line.rank())));
         Element name = Element.of("td")
                 .style("padding:2px 8px 2px 10px;vertical-align:top;")
                 .add(Element.of("strong")
@@ -145,7 +146,7 @@ public final class BriefHtml {
         return table;
     }
 
-    /** Time, task and hands; where the screen is narrow the last two share a cell. */
+    /** Time, task and hands, the hands on a line of their own where the screen is narrow. */
     private static Element row(String when, String what, String who) {
         return Element.of("tr")
                 .add(Element.of("td")
@@ -153,10 +154,9 @@ public final class BriefHtml {
                         .text(when))
                 .add(Element.of("td")
                         .style(CELL)
-                        .text(what)
-                        .add(Element.of("br"))
+                        .text(what + "  ")
                         .add(Element.of("span")
-                                .ink(Palette.QUIET, "font-size:14px;")
+                                .ink(Palette.QUIET, "font-size:14px;display:inline-block;")
                                 .text(who)));
     }
 
@@ -193,37 +193,10 @@ public final class BriefHtml {
     }
 
     private void rain() {
-        if (brief.sky().rain().isEmpty()) {
-            return;
+        if (!brief.sky().rain().isEmpty()) {
+            parts.add(HtmlFrame.heading("Rain"));
+            parts.addAll(new RainBlock(sky, pictures).of(brief.sky().rain()));
         }
-        parts.add(HtmlFrame.heading("Rain"));
-        Element all = Element.of("div").style("font-size:0;");
-        for (int i = 0; i < brief.sky().rain().size(); i++) {
-            all.add(panel(i, brief.sky().rain().get(i)));
-        }
-        parts.add(all);
-        parts.add(HtmlFrame.quiet(
-                "Work in the pictures: solid is seeding, striped is all other work."));
-    }
-
-    /** A block that stands beside the next one where there is room for two. */
-    private Element panel(int number, RainPanel panel) {
-        Element block = Element.of("div")
-                .style("display:inline-block;width:100%;max-width:" + RainChart.WIDTH
-                        + "px;vertical-align:top;margin:0 0 12px 0;" + HtmlFrame.FONT)
-                .add(Element.of("strong").text(panel.property()));
-        if (!panel.bars().isEmpty()) {
-            block.add(Element.of("img")
-                    .attribute("src", pictures.source(number, panel))
-                    .attribute("width", String.valueOf(RainChart.WIDTH))
-                    .attribute("height", String.valueOf(RainChart.HEIGHT))
-                    .attribute("class", "picture")
-                    .attribute("alt", panel.property() + ": " + sky.rain(panel))
-                    .style("display:block;width:100%;max-width:" + RainChart.WIDTH
-                            + "px;height:auto;border:0;"));
-        }
-        return block.add(
-                Element.of("span").ink(Palette.QUIET, "font-size:14px;").text(sky.rain(panel)));
     }
 
     private void footing() {

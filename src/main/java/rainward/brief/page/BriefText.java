@@ -38,19 +38,19 @@ public final class BriefText {
         people();
         list("Needs your answer", brief.footing().questions());
         list(
+                "Cautions",
+                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
+        rain();
+        list(
                 "Changed since the brief before",
                 brief.changes().stream().map(order::change).toList());
         later();
-        rain();
         list(
                 "Soil",
                 brief.ground().stream()
                         .map(line -> line.property() + ": " + ground.soil(line))
                         .toList());
         ahead();
-        list(
-                "Cautions",
-                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
         footing();
         return page.toString();
     }
@@ -63,6 +63,7 @@ public final class BriefText {
                         + reader.clock().longDay(brief.heading().day()));
         page.rule();
         page.line("", opening.headline());
+        opening.rain().ifPresent(rain -> page.line("", rain));
         opening.notices().forEach(notice -> page.line("! ", "  ", notice));
         sky.urgent(brief.sky()).forEach(line -> page.line("! ", "  ", line));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * An element of a page. Text and attribute values are escaped where they are written and nowhere
@@ -11,7 +12,10 @@ import java.util.Map;
  */
 final class Element {
 
-    private static final List<String> VOID = List.of("img", "br", "meta");
+    private static final List<String> VOID = List.of("img", "meta");
+
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("(\\d) (ac|ha|in|mm|am|pm|mph|m/s|F|C|min|lb|kg)\\b");
 
     private final String tag;
     private final Map<String, String> attributes = new LinkedHashMap<>();
@@ -55,8 +59,13 @@ final class Element {
     }
 
     Element text(String text) {
-        parts.add(out -> out.append(escaped(text)));
+        parts.add(out -> out.append(escaped(held(text))));
         return this;
+    }
+
+    /** A number keeps its unit beside it at the end of a line. */
+    private static String held(String text) {
+        return NUMBER_AND_UNIT.matcher(text).replaceAll("$1\u00A0$2");
     }
 
     Element add(Element... children) {

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainward.brief.Brief;
+import rainward.brief.Caution;
 import rainward.brief.ForecastAge;
+import rainward.brief.HeatIndex;
 import rainward.brief.Orders.FieldLine;
 import rainward.brief.Orders.StageLine;
 import rainward.brief.SoilLine;
@@ -115,6 +117,15 @@ final class OpeningWords {
                 .orElse("None is in sight of drying within the forecast.");
     }
 
+    /** Where and when rain is likeliest; empty where no forecast is. */
+    Optional<String> rain() {
+        return brief.sky().rain().stream()
+                .filter(panel -> panel.likeliest().isPresent())
+                .max(Comparator.comparingDouble(
+                        panel -> panel.likeliest().orElseThrow().chance()))
+                .map(panel -> "Rain: " + new SkyWords(reader).inShort(panel) + ".");
+    }
+
     /** What has to be known before all else, worst first. */
     List<String> notices() {
         List<String> notices = new ArrayList<>();
@@ -124,12 +135,25 @@ final class OpeningWords {
                     + reader.clock().dayTime(written.at()) + ".");
         }
         age().ifPresent(notices::add);
+        heat().ifPresent(notices::add);
         int lost = brief.footing().undelivered().size();
         if (lost > 0) {
             notices.add(Reader.count(lost, "message", "messages")
                     + " did not go out; the end of this brief says which and why.");
         }
         return notices;
+    }
+
+    /** Heat that changes the day is said at the top; what to do about it, with the cautions. */
+    private Optional<String> heat() {
+        return brief.cautions().stream()
+                .filter(Caution.Heat.class::isInstance)
+                .map(Caution.Heat.class::cast)
+                .filter(heat -> heat.care().compareTo(HeatIndex.Care.HIGH) >= 0)
+                .map(heat -> "Heat: it will feel like "
+                        + reader.units().temp(heat.heatIndexC()) + " at " + heat.property()
+                        + "; see the cautions.")
+                .findFirst();
     }
 
     private Optional<String> age() {

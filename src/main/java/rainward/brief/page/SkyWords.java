@@ -17,9 +17,6 @@ import rainward.window.StormWindow;
 /** Rain, windows and public alerts. */
 final class SkyWords {
 
-    /** Rain less likely than that is called dry: common practice, no source. */
-    private static final double DRY_BELOW = 0.15;
-
     /** From here on the rain is told by its first such six hours. */
     private static final double LIKELY_FROM = 0.5;
 
@@ -44,12 +41,8 @@ final class SkyWords {
         alike.forEach((words, same) -> all.add(new Rain(
                 Reader.and(same.stream().map(RainPanel::property).toList()),
                 words,
-                isDry(same.get(0)) ? List.of() : byDay(same.get(0)))));
+                same.get(0).isDry() ? List.of() : byDay(same.get(0)))));
         return all;
-    }
-
-    private static boolean isDry(RainPanel panel) {
-        return panel.likeliest().map(bar -> bar.chance() < DRY_BELOW).orElse(true);
     }
 
     /** The rain of a property in a sentence or two. */
@@ -58,7 +51,7 @@ final class SkyWords {
         if (likeliest.isEmpty()) {
             return "no forecast";
         }
-        if (isDry(panel)) {
+        if (panel.isDry()) {
             Bar end = panel.bars().get(panel.bars().size() - 1);
             return "dry to " + reader.clock().weekday(end.window().from()) + ", at most "
                     + Reader.percent(likeliest.get().chance());
@@ -68,6 +61,16 @@ final class SkyWords {
                 .findFirst()
                 .orElse(likeliest.get());
         return told(told) + before(panel, told) + hard(panel);
+    }
+
+    /** The likeliest rain of the likeliest place, for the top of the brief. */
+    String inShort(RainPanel panel) {
+        if (panel.isDry()) {
+            return "dry everywhere as far as the forecast goes";
+        }
+        Bar bar = panel.likeliest().orElseThrow();
+        return Reader.percent(bar.chance()) + " " + reader.clock().daySpan(bar.window()) + " at "
+                + panel.property() + ", the likeliest place";
     }
 
     private String told(Bar bar) {

@@ -66,7 +66,7 @@ public final class LetterMaker {
         List<Letter.Picture> pictures = new ArrayList<>();
         for (int i = 0; i < brief.sky().rain().size(); i++) {
             RainPanel panel = brief.sky().rain().get(i);
-            if (!panel.bars().isEmpty()) {
+            if (panel.isWorthAPicture()) {
                 pictures.add(new Letter.Picture(
                         id(i),
                         RainChart.draw(
