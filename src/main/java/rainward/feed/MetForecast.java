@@ -80,8 +80,8 @@ final class MetForecast {
         moment(humidity, now, new Item("relative_humidity", Quantity.SHARE, time.get()));
         moment(wind, now, new Item("wind_speed", Quantity.WIND, time.get()));
         moment(sky, now, new Item("cloud_area_fraction", Quantity.SHARE, time.get()));
-        ahead(step, time.get(), 1, amounts, chances);
-        ahead(step, time.get(), 6, longAmounts, longChances);
+        ahead(step, new Ahead(time.get(), 1), amounts, chances);
+        ahead(step, new Ahead(time.get(), 6), longAmounts, longChances);
     }
 
     /** A value to look for, and the time it stands at. */
@@ -91,13 +91,24 @@ final class MetForecast {
         value(details, item).ifPresent(v -> moments.put(item.at(), v));
     }
 
-    private void ahead(
-            JsonNode step, Instant at, int hours, List<Spell> amounts, List<Spell> chances) {
-        JsonNode details = step.path("data").path("next_" + hours + "_hours").path("details");
-        Window window = new Window(at, at.plus(Duration.ofHours(hours)));
-        value(details, new Item("precipitation_amount", Quantity.RAIN, at))
+    /** Hours after a time. */
+    private record Ahead(Instant at, int hours) {
+
+        JsonNode in(JsonNode step) {
+            return step.path("data").path("next_" + hours + "_hours").path("details");
+        }
+
+        Window window() {
+            return new Window(at, at.plus(Duration.ofHours(hours)));
+        }
+    }
+
+    private void ahead(JsonNode step, Ahead ahead, List<Spell> amounts, List<Spell> chances) {
+        JsonNode details = ahead.in(step);
+        Window window = ahead.window();
+        value(details, new Item("precipitation_amount", Quantity.RAIN, ahead.at()))
                 .ifPresent(v -> amounts.add(new Spell(window, v)));
-        value(details, new Item("probability_of_precipitation", Quantity.SHARE, at))
+        value(details, new Item("probability_of_precipitation", Quantity.SHARE, ahead.at()))
                 .ifPresent(v -> chances.add(new Spell(window, v)));
     }
 

@@ -16,6 +16,10 @@ final class SoilGridLayers {
 
     private static final double MATTER_PER_CARBON = 1.724;
     private static final double MOST_OM_PCT = 8;
+    private static final double TOP_CM = 30;
+
+    /** Grams of carbon in a kilogram of pure organic matter, 1000 / 1.724, rounded up. */
+    private static final double MOST = 600;
 
     private SoilGridLayers() {}
 
@@ -28,14 +32,14 @@ final class SoilGridLayers {
         OptionalDouble sand = means.getOrDefault("sand", OptionalDouble.empty());
         OptionalDouble clay = means.getOrDefault("clay", OptionalDouble.empty());
         OptionalDouble carbon = means.getOrDefault("soc", OptionalDouble.empty());
-        if (sand.isEmpty() || clay.isEmpty()) {
+        if (sand.orElse(101) > 100 || clay.orElse(101) > 100) {
             throw new Unreadable("has no soil at this place");
         }
         // Sand and clay in percent, carbon in g/kg.
         double om = Math.min(MOST_OM_PCT, carbon.orElse(0) / 10 * MATTER_PER_CARBON);
-        double whole = Math.max(100, sand.getAsDouble() + clay.getAsDouble());
+        double whole = Math.max(100, sand.orElse(0) + clay.orElse(0));
         return new SurveyedSoil(
-                new SoilTexture(sand.getAsDouble() / whole, clay.getAsDouble() / whole, om),
+                new SoilTexture(sand.orElse(0) / whole, clay.orElse(0) / whole, om),
                 OptionalDouble.empty(),
                 new SurveyedSoil.Origin(Service.SOIL_GRIDS.code(), copy.times().fetchedAt()),
                 "mean of a 250 m cell, 0 to 30 cm");
@@ -52,8 +56,9 @@ final class SoilGridLayers {
             double from = Json.number(depth.path("range").path("top_depth")).orElse(0);
             double to = Json.number(depth.path("range").path("bottom_depth")).orElse(0);
             OptionalDouble value = Json.number(depth.path("values").path("mean"));
-            if (value.isPresent() && to > from && from < 30) {
-                mean.add(OptionalDouble.of(value.getAsDouble() / factor.getAsDouble()), to - from);
+            double read = value.orElse(-1) / factor.getAsDouble();
+            if (read >= 0 && read <= MOST && from >= 0 && to > from && to <= TOP_CM) {
+                mean.add(OptionalDouble.of(read), to - from);
             }
         }
         return mean.value();

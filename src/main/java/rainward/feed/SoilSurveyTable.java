@@ -73,12 +73,18 @@ final class SoilSurveyTable {
         double om = Math.min(MOST_OM_PCT, matter.value().orElse(0));
         OptionalDouble rise = slope.value();
         return new SurveyedSoil(
-                new SoilTexture(sand.value().orElse(0) / 100, clay.value().orElse(0) / 100, om),
+                texture(sand.value().orElse(0), clay.value().orElse(0), om),
                 rise.isPresent()
                         ? OptionalDouble.of(Math.min(STEEPEST, rise.getAsDouble() / 100))
                         : rise,
                 new SurveyedSoil.Origin(Service.SOIL_SURVEY.code(), copy.times().fetchedAt()),
                 String.join(", ", names));
+    }
+
+    /** Rounding may bring sand and clay a little above the whole. */
+    private static SoilTexture texture(double sandPct, double clayPct, double om) {
+        double whole = Math.max(100, sandPct + clayPct);
+        return new SoilTexture(sandPct / whole, clayPct / whole, om);
     }
 
     /** Centimetres of the top that a horizon fills, times its component's share. */

@@ -27,6 +27,10 @@ final class Spans {
 
     /** A time with its offset from UTC; a time without one is not a time. */
     static Optional<Instant> time(String text) {
+        // Durations come here by the thousand; failing to parse one is slow.
+        if (text.isBlank() || text.strip().charAt(0) == 'P') {
+            return Optional.empty();
+        }
         try {
             return Optional.of(OffsetDateTime.parse(text.strip(), TIME).toInstant());
         } catch (DateTimeException e) {
@@ -61,7 +65,7 @@ final class Spans {
         return sound ? Optional.of(new Window(from, to)) : Optional.empty();
     }
 
-    /** Hours and days of fixed length; months and years are not. */
+    /** Hours and days of fixed length, up to a month; months and years are not of fixed length. */
     static Optional<Duration> duration(String text) {
         String iso = text.strip();
         if (WEEKS.matcher(iso).matches()) {
@@ -69,7 +73,9 @@ final class Spans {
                     Duration.ofDays(7L * Integer.parseInt(iso.substring(1, iso.length() - 1))));
         }
         try {
-            return iso.startsWith("P") ? Optional.of(Duration.parse(iso)) : Optional.empty();
+            return iso.startsWith("P")
+                    ? Optional.of(Duration.parse(iso)).filter(d -> d.abs().compareTo(LONGEST) <= 0)
+                    : Optional.empty();
         } catch (DateTimeException | ArithmeticException e) {
             return Optional.empty();
         }

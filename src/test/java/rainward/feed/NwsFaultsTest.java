@@ -430,6 +430,37 @@ class NwsFaultsTest {
     }
 
     @Nested
+    class KeptCopies {
+
+        @Test
+        void aCopyThatIsNotWholeCountsAsAbsent() {
+            sky.pull(NOW);
+            var address = sky.settings.address(Service.NWS) + GRID;
+            var copy = sky.copies.find(address).orElseThrow();
+            byte[] cut = Arrays.copyOf(copy.body(), 5000);
+            sky.copies.keep(new rainward.weather.LastGoodCopies.Copy(
+                    address, copy.headers(), cut, copy.sha256(), copy.times()));
+            assertThat(sky.pull(NOW.plusSeconds(60)).outcome()).isInstanceOf(Fetched.class);
+            assertThat(sky.asked(GRID)).isEqualTo(2);
+        }
+
+        @Test
+        void aClockSetBackDoesNotMakeAnOldCopyFreshForever() {
+            sky.pull(NOW);
+            sky.pull(NOW.minus(Duration.ofHours(5)));
+            assertThat(sky.asked(GRID)).isEqualTo(2);
+        }
+
+        @Test
+        void anAbsurdExpiryIsCutToADay() {
+            sky.on(GRID, Sky.json(Sky.grid()).withHeader("Cache-Control", "max-age=999999999"));
+            sky.pull(NOW);
+            sky.pull(NOW.plus(Duration.ofHours(25)));
+            assertThat(sky.asked(GRID)).isGreaterThan(1);
+        }
+    }
+
+    @Nested
     class NotData {
 
         @Test
