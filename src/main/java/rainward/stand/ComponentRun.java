@@ -45,7 +45,7 @@ final class ComponentRun {
             return;
         }
         kept.run(trace);
-        fates.reckon(trace, kept, worthByStep);
+        fates.reckon(trace, kept, worthByStep, basePotentialsMpa[0]);
         for (int k = 0; k < progress.length; k++) {
             soak(progress[k], basePotentialsMpa[k], kept.startingMpa, kept.progressPerMpa);
             done[k] = 0;
@@ -53,8 +53,13 @@ final class ComponentRun {
         }
         SeedSum sum = new SeedSum();
         for (int s = 0; s < grid.seedingSteps(); s++) {
-            sum.clear();
-            germinate(grid.firstStep() + s, sum);
+            int seededAt = grid.firstStep() + s;
+            // A step too dry for the first class changes nothing for those who wait through it.
+            if (s == 0 || progress[0][seededAt - 1] > 0) {
+                sum.clear();
+                germinate(sum);
+            }
+            leaveBehind(seededAt);
             hand(s, sum, tally);
         }
     }
@@ -66,7 +71,7 @@ final class ComponentRun {
         }
     }
 
-    private void germinate(int seededAt, SeedSum sum) {
+    private void germinate(SeedSum sum) {
         int last = grid.steps() - 1;
         for (int k = 0; k < progress.length; k++) {
             double[] of = progress[k];
@@ -83,8 +88,14 @@ final class ComponentRun {
             } else {
                 sum.waiting++;
             }
-            done[k] = sofar - of[seededAt];
+            done[k] = sofar;
             reached[k] = g;
+        }
+    }
+
+    private void leaveBehind(int step) {
+        for (int k = 0; k < progress.length; k++) {
+            done[k] -= progress[k][step];
         }
     }
 

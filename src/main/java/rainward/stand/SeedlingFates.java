@@ -61,8 +61,9 @@ final class SeedlingFates {
      * @param trace its hours
      * @param kept growth, and shares of seed left by rain and heat
      * @param worthByStep of emergence; below zero where it is too late
+     * @param driestMpa no seed starts below this potential, so those steps are passed over
      */
-    void reckon(TraceColumns.Column trace, Kept kept, double[] worthByStep) {
+    void reckon(TraceColumns.Column trace, Kept kept, double[] worthByStep, double driestMpa) {
         if (trace.deepestDryCm() > depthCm) {
             findDeaths(trace.dryFrontCm, kept.growthCd);
         } else {
@@ -71,6 +72,9 @@ final class SeedlingFates {
         int up = 0;
         int safe = 0;
         for (int g = 0; g < steps; g++) {
+            if (kept.startingMpa[g] <= driestMpa) {
+                continue;
+            }
             double born = kept.growthCd[g + 1];
             up = reach(Math.max(up, g + 1), born + upCd, kept.growthCd);
             safe = reach(Math.max(safe, g + 1), born + safeCd, kept.growthCd);
