@@ -74,6 +74,29 @@ public final class ObservedRain {
         return ask(ask, asOf, RainRows::acis);
     }
 
+    /**
+     * Reports of the nearest stations, one after the other until one knows rain; three at most. The
+     * last resort: as a rule they hold none.
+     */
+    public Fallen nearestStations(GeoPoint point, Instant asOf) {
+        List<RainObservation> rain = List.of();
+        Round round = new Round(asOf);
+        List<String> notes = new ArrayList<>();
+        List<RawPull> answers = new ArrayList<>();
+        List<String> near = Stations.near(client, point, round);
+        answers.addAll(round.answers());
+        if (near.isEmpty()) {
+            notes.add("stations: none is known near this place");
+        }
+        for (int i = 0; i < near.size() && rain.isEmpty(); i++) {
+            Fallen fallen = station(near.get(i), asOf);
+            rain = fallen.rain();
+            notes.addAll(fallen.notes());
+            answers.addAll(fallen.answers());
+        }
+        return new Fallen(rain, notes, answers);
+    }
+
     /** Reports of a station; as a rule they hold no rain. */
     public Fallen station(String station, Instant asOf) {
         if (!station.matches("[A-Z0-9]{3,8}")) {

@@ -113,6 +113,29 @@ class ObservedRainTest {
     }
 
     @Test
+    void theNearestStationThatKnowsRainIsTakenAndNoFurtherOneAsked() {
+        sky.on(Sky.POINT, Sky.json(Sky.fixture("nws-point.json")));
+        sky.on(
+                Sky.GRID + "/stations",
+                Sky.json("{\"features\":[{\"properties\":{\"stationIdentifier\":\"KDRY\"}},"
+                        + "{\"properties\":{\"stationIdentifier\":\"KXYZ\"}},"
+                        + "{\"properties\":{\"stationIdentifier\":\"KFAR\"}}]}"));
+        sky.on("/stations/KDRY/observations", Sky.json("{\"features\":[]}"));
+        sky.on("/stations/KXYZ/observations", Sky.json(reports()));
+        Fallen fallen = rain.nearestStations(Sky.FARM, NOW);
+        assertThat(fallen.rain()).hasSize(2);
+        assertThat(fallen.answers()).hasSize(4);
+        assertThat(sky.asked("/stations/KFAR/observations")).isZero();
+    }
+
+    @Test
+    void withoutAnyStationItIsSaidSo() {
+        sky.on(Sky.POINT, Sky.problem(404, "InvalidPoint"));
+        assertThat(rain.nearestStations(Sky.FARM, NOW).notes())
+                .containsExactly("stations: none is known near this place");
+    }
+
+    @Test
     void aStationWithAnImpossibleNameIsNotAskedFor() {
         assertThat(rain.station("../x", NOW).notes())
                 .containsExactly("station '../x' is not a name");
