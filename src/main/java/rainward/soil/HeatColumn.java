@@ -32,8 +32,13 @@ final class HeatColumn {
     private static final double DRY_ALBEDO = 0.30;
     private static final double WET_ALBEDO = 0.14;
 
-    /** Of clipped grass, roughness 0.123 of 12 cm (FAO-56 eq. 4), and of bare soil, 5 mm. */
-    private static final double GRASS_ROUGHNESS_M = 0.0148;
+    /** Roughness and lift of the wind over the height of a stand, FAO-56 eq. 4. */
+    private static final double ROUGHNESS_OF_HEIGHT = 0.123;
+
+    private static final double LIFT_OF_HEIGHT = 0.67;
+
+    /** Taller stands reach up to where the wind is told. */
+    private static final double GREATEST_HEIGHT_M = 1.5;
 
     private static final double SOIL_ROUGHNESS_M = 0.005;
 
@@ -61,8 +66,7 @@ final class HeatColumn {
         this.cover = soil.surface().vegetation().coverFraction();
         this.bare = 1 - cover;
         this.residue = soil.surface().residueFraction();
-        this.drag = SurfaceHeat.drag(
-                Math.pow(GRASS_ROUGHNESS_M, cover) * Math.pow(SOIL_ROUGHNESS_M, bare));
+        this.drag = drag(soil.surface().vegetation());
         this.properties = new HeatProperties[count];
         this.thicknessM = new double[count];
         for (int l = 0; l < count; l++) {
@@ -75,6 +79,17 @@ final class HeatColumn {
         this.conductivity = new double[count];
         this.capacity = new double[count];
         this.part = new double[count];
+    }
+
+    /**
+     * One roughness for the field: bare soil's and the stand's, weighted by cover on a log scale.
+     */
+    private static double drag(SurfaceCondition.Vegetation stand) {
+        double heightM = Math.min(GREATEST_HEIGHT_M, stand.heightCm() / 100);
+        double stems = Math.max(SOIL_ROUGHNESS_M, ROUGHNESS_OF_HEIGHT * heightM);
+        double cover = stand.coverFraction();
+        double roughness = Math.pow(stems, cover) * Math.pow(SOIL_ROUGHNESS_M, 1 - cover);
+        return SurfaceHeat.drag(roughness, cover * LIFT_OF_HEIGHT * heightM);
     }
 
     private HeatProperties propertiesOf(SoilTexture texture, int layer) {

@@ -52,4 +52,15 @@ record HeatProperties(
     double capacityJPerM3K(double waterFraction) {
         return SOLID_J_PER_M3_K * solidFraction + WATER_J_PER_M3_K * waterFraction;
     }
+
+    /**
+     * Depth at which a wave of temperature is left to 1/e, {@code d = sqrt(2 D / w)} (Hillel 1982).
+     *
+     * @param diffusivityM2PerSecond D [m2/s]
+     * @param periodSeconds of the wave [s]
+     * @return [m]
+     */
+    static double dampingDepthM(double diffusivityM2PerSecond, double periodSeconds) {
+        return Math.sqrt(diffusivityM2PerSecond * periodSeconds / Math.PI);
+    }
 }

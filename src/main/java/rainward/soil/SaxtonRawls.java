@@ -5,9 +5,9 @@ import rainward.farm.SoilTexture;
 
 /**
  * How a soil holds and passes water, from its texture: Saxton and Rawls 2006, table 1 (source key
- * {@code saxtonRawls2006}, equations [1] to [11] and [14] to [18]). Sand and clay enter as
- * fractions of weight, organic matter in percent of weight. The regression holds for organic matter
- * to 8 %, clay to 60 % and densities of 1.0 to 1.8 g/cm3; outside, it is carried on.
+ * {@code saxton2006}, equations [1] to [11] and [14] to [18]). Sand and clay enter as fractions of
+ * weight, organic matter in percent of weight. The regression holds for organic matter to 8 %, clay
+ * to 60 % and densities of 1.0 to 1.8 g/cm3; outside, it is carried on.
  *
  * @param wiltingPointFraction water held at 1500 kPa, eq. [1] [m3/m3]
  * @param fieldCapacityFraction water held at 33 kPa, eq. [2], at a density factor eq. [9] [m3/m3]

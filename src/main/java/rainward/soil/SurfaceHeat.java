@@ -68,13 +68,14 @@ record SurfaceHeat(double airTempC, double sunWPerM2, double longwaveLossWPerM2,
     }
 
     /**
-     * Conductance of still-layered air per wind, FAO-56 eq. 4: {@code k^2 / (ln(z/z0) ln(z/z0h))}.
+     * Conductance of evenly layered air per wind, FAO-56 eq. 4: {@code k^2 / (ln((z - d)/z0) ln((z
+     * - d)/z0h))} with z 2 m.
      *
-     * @param roughnessM for momentum; a tenth of it for heat [m]
+     * @param roughnessM z0 for momentum; z0h for heat is a tenth of it [m]
+     * @param displacementM d, that a stand lifts the wind [m]
      */
-    static double drag(double roughnessM) {
-        return KARMAN
-                * KARMAN
-                / (Math.log(HEIGHT_M / roughnessM) * Math.log(10 * HEIGHT_M / roughnessM));
+    static double drag(double roughnessM, double displacementM) {
+        double above = HEIGHT_M - displacementM;
+        return KARMAN * KARMAN / (Math.log(above / roughnessM) * Math.log(10 * above / roughnessM));
     }
 }

@@ -14,14 +14,14 @@ final class WaterColumn {
     /** Greatest crop coefficient of wet bare soil, FAO-56 eq. 72 at 2 m/s, 45 % and low growth. */
     private static final double WET_SOIL_COEFFICIENT = 1.2;
 
-    /** Basal crop coefficient under full cover, the level of turf grass in FAO-56 table 17. */
-    private static final double FULL_COVER_COEFFICIENT = 1.05;
-
     /** Share of available water gone before roots feel it, turf grass in FAO-56 table 22. */
     private static final double EASY_SHARE = 0.4;
 
     /** Evaporation falls by 5 % for each 10 % of ground under residue, FAO-56 chapter 11. */
     private static final double RESIDUE_SHELTER = 0.5;
+
+    /** Depth of the soil that evaporates, Ze of FAO-56 eq. 73 [cm]. */
+    private static final double EVAPORATING_CM = 10;
 
     private final Layers layers;
     private final int traces;
@@ -46,6 +46,14 @@ final class WaterColumn {
     private final double[] demand;
     private final double[][] diffusivity;
     private final double[][] share;
+    private final double[] wanting;
+    private final int evaporating;
+    private final double evaporableMm;
+    private final double readilyMm;
+    private final double[] available;
+    private final double[] active;
+    private final double[] rootedFraction;
+    private final double rootZoneMm;
     private final double[] raised;
 
     WaterColumn(FieldSoil soil, Layers layers, int traces) {
@@ -64,7 +72,7 @@ final class WaterColumn {
         this.soilDemandShare = WET_SOIL_COEFFICIENT
                 * (1 - cover)
                 * (1 - RESIDUE_SHELTER * surface.residueFraction());
-        this.plantDemandShare = FULL_COVER_COEFFICIENT * cover;
+        this.plantDemandShare = cover * surface.vegetation().basalCoefficient();
         this.diffusivityMm = b * layers.airEntryMm();
         this.waterMm = new double[layers.count()][traces];
         this.soilEvaporationMm = new double[traces];
@@ -73,6 +81,15 @@ final class WaterColumn {
         this.inflow = new double[traces];
         this.demand = new double[traces];
         this.diffusivity = new double[layers.count()][traces];
+        this.wanting = new double[traces];
+        this.evaporating = layers.layerAt(EVAPORATING_CM - 0.01) + 1;
+        this.evaporableMm = layers.evaporableMm(evaporating);
+        this.readilyMm =
+                Math.min(0.9 * evaporableMm, BareSoilEvaporation.readilyMm(soil.texture()));
+        this.available = new double[traces];
+        this.active = new double[traces];
+        this.rootedFraction = layers.rootedFractions(surface.vegetation().rootDepthCm());
+        this.rootZoneMm = layers.availableMm(rootedFraction);
         this.raised = new double[traces];
         this.share = new double[layers.count()][traces];
     }
@@ -102,6 +119,9 @@ final class WaterColumn {
         Arrays.fill(transpiredMm, 0);
         infiltration.hour(rain, waterMm, demand, inflow);
         evaporate(referenceMm * soilDemandShare, shade);
+        if (plantDemandShare > 0) {
+            askRoots();
+        }
         for (int l = 0; l < layers.count(); l++) {
             descend(l);
         }
@@ -134,16 +154,50 @@ final class WaterColumn {
         }
     }
 
-    /** The sun takes what it wants from the top layer, down to air dry. */
+    /**
+     * Evaporation in two stages, FAO-56 eq. 71 and 74: at full rate until the top 10 cm have lost
+     * the readily evaporable water, then falling in a straight line. What is taken comes from the
+     * highest layers that still hold more than air-dry water; capillarity then feeds them.
+     */
     private void evaporate(double wantedMm, double[] shade) {
-        double[] top = waterMm[0];
-        double airDry = layers.airDryWetness() * layers.poreMm[0];
-        double[] in = inflow;
+        Arrays.fill(soilEvaporationMm, 0);
+        if (wantedMm <= 0) {
+            return;
+        }
+        double[] left = wanting;
+        Arrays.fill(left, evaporableMm);
+        for (int l = 0; l < evaporating; l++) {
+            addDepletion(l);
+        }
+        double perLimit = 1 / (evaporableMm - readilyMm);
+        for (int i = 0; i < left.length; i++) {
+            double reduced = Math.min(1, Math.max(0, left[i] * perLimit));
+            left[i] = wantedMm * shade[i] * reduced;
+        }
+        for (int l = 0; l < evaporating; l++) {
+            takeFrom(l);
+        }
+    }
+
+    private void addDepletion(int layer) {
+        double capacity = layers.capacityWetness() * layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] left = wanting;
+        for (int i = 0; i < left.length; i++) {
+            left[i] -= Math.max(0, capacity - water[i]);
+        }
+    }
+
+    private void takeFrom(int layer) {
+        double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] left = wanting;
         double[] out = soilEvaporationMm;
-        for (int i = 0; i < top.length; i++) {
-            double taken = Math.min(wantedMm * shade[i], Math.max(0, top[i] + in[i] - airDry));
-            top[i] -= taken;
-            out[i] = taken;
+        for (int i = 0; i < left.length; i++) {
+            double taken = Math.min(left[i], Math.max(0, water[i] - airDry));
+            water[i] -= taken;
+            left[i] -= taken;
+            out[i] += taken;
         }
     }
 
@@ -160,18 +214,52 @@ final class WaterColumn {
         }
     }
 
-    /** Roots take their share, less as the layer dries to wilting point, FAO-56 eq. 84. */
+    /**
+     * What the plants ask of each layer: the demand, times the stress of the whole root zone
+     * (FAO-56 eq. 84, {@code Ks = (TAW - Dr) / ((1 - p) TAW)}), shared among layers by roots and by
+     * water at hand, so that deep water makes up for a dry top.
+     */
+    private void askRoots() {
+        Arrays.fill(available, 0);
+        Arrays.fill(active, 0);
+        for (int l = 0; l < layers.count(); l++) {
+            addRoots(l);
+        }
+        double perEasy = 1 / ((1 - EASY_SHARE) * rootZoneMm);
+        double[] wanted = demand;
+        double[] held = available;
+        double[] reach = active;
+        for (int i = 0; i < wanted.length; i++) {
+            double unstressed = Math.min(1, held[i] * perEasy);
+            wanted[i] = wanted[i] * unstressed / (reach[i] + 1e-9);
+        }
+    }
+
+    private void addRoots(int layer) {
+        double dry = layers.wiltingWetness() * layers.poreMm[layer];
+        double full = layers.capacityWetness() * layers.poreMm[layer] - dry;
+        double rooted = rootedFraction[layer];
+        double roots = rootShares[layer] / full;
+        double[] water = waterMm[layer];
+        double[] held = available;
+        double[] reach = active;
+        for (int i = 0; i < water.length; i++) {
+            double here = Math.min(full, Math.max(0, water[i] - dry));
+            held[i] += rooted * here;
+            reach[i] += roots * here;
+        }
+    }
+
     private void drink(int layer) {
-        double pore = layers.poreMm[layer];
-        double dry = layers.wiltingWetness() * pore;
-        double perEasy = 1 / ((layers.capacityWetness() * pore - dry) * (1 - EASY_SHARE));
-        double roots = rootShares[layer];
+        double dry = layers.wiltingWetness() * layers.poreMm[layer];
+        double full = layers.capacityWetness() * layers.poreMm[layer] - dry;
+        double roots = rootShares[layer] / full;
         double[] water = waterMm[layer];
         double[] wanted = demand;
         double[] drunk = transpiredMm;
         for (int i = 0; i < water.length; i++) {
-            double ease = Math.min(1, Math.max(0, (water[i] - dry) * perEasy));
-            double drink = wanted[i] * roots * ease;
+            double here = Math.max(0, water[i] - dry);
+            double drink = Math.min(here, wanted[i] * roots * Math.min(full, here));
             water[i] -= drink;
             drunk[i] += drink;
         }
@@ -186,10 +274,13 @@ final class WaterColumn {
         double[] water = waterMm[layer];
         double[] in = inflow;
         double[] half = raised;
+        double capacity = layers.capacityWetness() * layers.poreMm[layer];
+        double part = layers.drainedShare(layer);
         for (int i = 0; i < water.length; i++) {
             double h2 = half[i] * half[i];
             double k = k1 * h2 * h2 * water[i];
-            double loss = k * (1 + b * k) / (1 + k * (c + d * k));
+            double slow = k * (1 + b * k) / (1 + k * (c + d * k));
+            double loss = Math.max(slow, part * (water[i] - capacity));
             water[i] -= loss;
             in[i] += loss;
         }

@@ -25,7 +25,9 @@ class DryFrontTest {
                     double frontCm = run.surface().dryFrontCm()[h][i];
                     double mpa = run.seedZone().potentialMpa()[h][i];
                     // Where the two are closer than the tension table is fine, either may be right.
-                    if (Math.abs(frontCm - depthCm) > 0.05) {
+                    // Rain on a dry bed wets from above: the front is gone, the seed still dry.
+                    boolean told = i == 0 || frontCm > depthCm;
+                    if (told && Math.abs(frontCm - depthCm) > 0.05) {
                         assertThat(mpa < WILTING_POINT_MPA)
                                 .as("front %s cm, seed %s cm, %s MPa", frontCm, depthCm, mpa)
                                 .isEqualTo(frontCm > depthCm);
