@@ -1,6 +1,7 @@
 package rainward.cycle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Property;
@@ -16,6 +18,7 @@ import rainward.queue.Plan;
 import rainward.queue.PlanProblem;
 import rainward.queue.Planner;
 import rainward.queue.search.Effort;
+import rainward.stand.StandOutlook;
 import rainward.weather.ForecastSeries;
 import rainward.weather.PointTraces;
 import rainward.weather.TraceMaker;
@@ -27,6 +30,9 @@ import rainward.window.WindowDetector;
 
 /** One round of reckoning: from forecasts to an order, and nothing else. */
 public final class Cycle {
+
+    /** What a stand of the next mix is worth to somebody who wished for the one before; chosen. */
+    private static final double SECOND_WISH_SHARE = 0.9;
 
     private final CycleInput input;
     private final Map<String, Traces> traces;
@@ -129,9 +135,10 @@ public final class Cycle {
 
     private Job job(FieldReckoning field) {
         Property property = input.roster().properties().get(field.item().field().property());
-        List<Job.MixOption> options = field.stands().stream()
-                .filter(stand -> !input.memory().outOfStock().contains(stand.mix()))
-                .map(stand -> new Job.MixOption(stand.mix(), stand.chance(), stand.worth()))
+        List<StandOutlook> stands = field.stands();
+        List<Job.MixOption> options = IntStream.range(0, stands.size())
+                .filter(wish -> !input.memory().outOfStock().contains(stands.get(wish).mix()))
+                .mapToObj(wish -> option(stands.get(wish), wish))
                 .toList();
         return new Job(
                 field.item(),
@@ -140,6 +147,19 @@ public final class Cycle {
                 options,
                 field.stopped().of(field.recipe()),
                 firmedByRain(field));
+    }
+
+    /**
+     * A mix takes the place of one that is wished for more only where it brings clearly more.
+     *
+     * @param wish place in the order of wish, from 0
+     */
+    private static Job.MixOption option(StandOutlook stand, int wish) {
+        double share = Math.pow(SECOND_WISH_SHARE, wish);
+        return new Job.MixOption(
+                stand.mix(),
+                stand.chance(),
+                Arrays.stream(stand.worth()).map(worth -> worth * share).toArray());
     }
 
     private static BitSet firmedByRain(FieldReckoning field) {

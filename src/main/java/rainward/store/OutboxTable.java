@@ -36,7 +36,7 @@ public final class OutboxTable implements Outbox {
             """;
 
     private static final String HOLD =
-            "update outbox set tries = tries + 1, next_try_at = :until where id = :id";
+            "update outbox set held = 1, tries = tries + 1, next_try_at = :until where id = :id";
 
     private final Handle handle;
 
@@ -76,6 +76,21 @@ public final class OutboxTable implements Outbox {
         return next.flatMap(this::row);
     }
 
+    /**
+     * Makes messages due again that were being handed over when the process died. For the service,
+     * at its start and with the folder's lock in hand: nobody else is handing over then.
+     *
+     * @return how many
+     */
+    public int freeHeld(Instant now) {
+        return handle.createUpdate("""
+                        update outbox set held = 0, next_try_at = :now
+                        where held = 1 and state = 'WAITING'
+                        """)
+                .bind("now", now.toEpochMilli())
+                .execute();
+    }
+
     @Override
     public void markSent(long id, Instant at, String serverSaid) {
         end(id, OutboxRow.State.SENT, at, serverSaid);
@@ -88,7 +103,7 @@ public final class OutboxTable implements Outbox {
             return;
         }
         handle.createUpdate("""
-                        update outbox set next_try_at = :next, last_words = :words
+                        update outbox set held = 0, next_try_at = :next, last_words = :words
                         where id = :id and state = 'WAITING'
                         """)
                 .bind("id", id)
@@ -101,7 +116,7 @@ public final class OutboxTable implements Outbox {
     private boolean end(long id, OutboxRow.State state, Instant at, String words) {
         return handle.createUpdate("""
                                 update outbox set state = :state, ended_at = :at,
-                                  next_try_at = null, last_words = :words
+                                  held = 0, next_try_at = null, last_words = :words
                                 where id = :id and state <> 'SENT'
                                 """)
                         .bind("id", id)

@@ -48,7 +48,7 @@ import rainward.weather.TempRange;
 import rainward.window.WindowRules;
 
 /**
- * An invented crew in southern Michigan on a Monday after three dry weeks, a storm due on Thursday
+ * An invented crew in southern Michigan on a Monday after three dry weeks, a storm due on Wednesday
  * before dawn: the ordinary case that the program is for.
  */
 final class DryJuly {
@@ -171,7 +171,7 @@ final class DryJuly {
                         3));
     }
 
-    /** Dry and hot, then 24 mm at 95 % between Thursday 2:00 and 8:00. */
+    /** Dry and hot, then 24 mm at 95 % between Wednesday 19:00 and Thursday 1:00. */
     static ForecastSeries storm(GeoPoint place) {
         int hours = 168;
         double[] airTempC = new double[hours];
@@ -184,9 +184,9 @@ final class DryJuly {
             windMps[h] = 2.5;
             sky[h] = 0.2;
         }
-        Instant thursday = MONDAY_FIVE.plus(Duration.ofHours(69));
-        Window night = new Window(thursday, thursday.plus(Duration.ofHours(6)));
-        Window before = new Window(MONDAY_FIVE, thursday);
+        Instant stormStart = MONDAY_FIVE.plus(Duration.ofHours(62));
+        Window night = new Window(stormStart, stormStart.plus(Duration.ofHours(6)));
+        Window before = new Window(MONDAY_FIVE, stormStart);
         Window after = new Window(night.to(), MONDAY_FIVE.plus(Duration.ofHours(hours)));
         return new ForecastSeries(
                 new ForecastSeries.Stamp("nws", MONDAY_FIVE.minusSeconds(4800), MONDAY_FIVE),

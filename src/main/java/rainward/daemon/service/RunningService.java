@@ -25,6 +25,7 @@ public final class RunningService implements AutoCloseable {
     public static RunningService start(Office office) {
         PostDesk post = new PostDesk(office);
         Rounds rounds = new Rounds(office, new WeatherDesk(office), post);
+        office.store().inTransaction(books -> books.outbox().freeHeld(office.now()));
         try {
             Schedule schedule = Schedule.open(office.home().schedule());
             schedule.put(
