@@ -137,7 +137,8 @@ public final class Cycle {
         Property property = input.roster().properties().get(field.item().field().property());
         List<StandOutlook> stands = field.stands();
         List<Job.MixOption> options = IntStream.range(0, stands.size())
-                .filter(wish -> !input.memory().outOfStock().contains(stands.get(wish).mix()))
+                .filter(wish ->
+                        !input.memory().outOfStock().contains(stands.get(wish).mix()))
                 .mapToObj(wish -> option(stands.get(wish), wish))
                 .toList();
         return new Job(

@@ -86,9 +86,7 @@ public final class OutboxTable implements Outbox {
         return handle.createUpdate("""
                         update outbox set held = 0, next_try_at = :now
                         where held = 1 and state = 'WAITING'
-                        """)
-                .bind("now", now.toEpochMilli())
-                .execute();
+                        """).bind("now", now.toEpochMilli()).execute();
     }
 
     @Override
