@@ -2,6 +2,7 @@ package rainward.brief;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -22,6 +23,11 @@ public final class AlertDays {
         alerts.put("watch-issued", AlertDays::watchIssued);
         alerts.put("watch-over", AlertDays::watchOver);
         return alerts;
+    }
+
+    /** One of them. */
+    public static Alert alert(String name) {
+        return Optional.ofNullable(all().get(name)).map(Supplier::get).orElseThrow();
     }
 
     private static DaySketch friday() {

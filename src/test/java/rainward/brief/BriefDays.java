@@ -52,6 +52,11 @@ public final class BriefDays {
         return days;
     }
 
+    /** One of them. */
+    public static DaySketch day(String name) {
+        return Optional.ofNullable(all().get(name)).map(Supplier::get).orElseThrow();
+    }
+
     /** The day a brief is for: work for everybody, rain on Saturday. */
     public static DaySketch dryStormInThreeDays() {
         DaySketch day = new DaySketch(THURSDAY);

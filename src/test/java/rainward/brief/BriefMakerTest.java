@@ -6,9 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +25,7 @@ class BriefMakerTest {
     }
 
     private static Brief day(String name) {
-        return BriefDays.all().get(name).get().brief();
+        return BriefDays.day(name).brief();
     }
 
     @ParameterizedTest
@@ -79,9 +77,12 @@ class BriefMakerTest {
     @Nested
     class WhatChanged {
 
-        private final Map<String, Change> changes =
-                day("dry-storm-in-three-days").changes().stream()
-                        .collect(Collectors.toMap(Change::field, c -> c));
+        private Change of(String field) {
+            return day("dry-storm-in-three-days").changes().stream()
+                    .filter(change -> change.field().equals(field))
+                    .findFirst()
+                    .orElseThrow();
+        }
 
         private Change oneChange(DaySketch before, DaySketch now) {
             now.last = Optional.of(before.asLast());
@@ -91,16 +92,15 @@ class BriefMakerTest {
 
         @Test
         void aMoveIsExplainedByRainThatMovedMost() {
-            assertThat(changes.get("Mill 3").kind()).isEqualTo(Change.Kind.EARLIER);
-            assertThat(changes.get("Mill 3").why())
-                    .isEqualTo("rain at Mill Pond: 41% before, 74% now");
+            assertThat(of("Mill 3").kind()).isEqualTo(Change.Kind.EARLIER);
+            assertThat(of("Mill 3").why()).isEqualTo("rain at Mill Pond: 41% before, 74% now");
         }
 
         @Test
         void seedThatIsInIsDoneAndTheRestSaysWhyItIsOut() {
-            assertThat(changes.get("Church West").kind()).isEqualTo(Change.Kind.SEEDED);
-            assertThat(changes.get("Otter Knoll").kind()).isEqualTo(Change.Kind.TAKEN_OUT);
-            assertThat(changes.get("Otter Knoll").why()).isEqualTo("no hour left before the rain");
+            assertThat(of("Church West").kind()).isEqualTo(Change.Kind.SEEDED);
+            assertThat(of("Otter Knoll").kind()).isEqualTo(Change.Kind.TAKEN_OUT);
+            assertThat(of("Otter Knoll").why()).isEqualTo("no hour left before the rain");
         }
 
         @Test
@@ -292,8 +292,7 @@ class BriefMakerTest {
 
         @Test
         void heatIsToldWhereItIsWorst() {
-            List<Caution.Heat> heat =
-                    of(BriefDays.all().get("hot-and-windy").get(), Caution.Heat.class);
+            List<Caution.Heat> heat = of(BriefDays.day("hot-and-windy"), Caution.Heat.class);
 
             assertThat(heat).hasSize(1);
             assertThat(heat.get(0).property()).isEqualTo("Otter Creek");

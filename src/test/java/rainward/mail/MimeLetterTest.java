@@ -42,7 +42,7 @@ class MimeLetterTest {
     }
 
     private static Letter brief(String day) {
-        return LETTERS.brief(BriefDays.all().get(day).get().brief(), Mails.BOYD).orElseThrow();
+        return LETTERS.brief(BriefDays.day(day).brief(), Mails.BOYD).orElseThrow();
     }
 
     private static MimeMessage read(byte[] mail) throws Exception {
@@ -208,7 +208,7 @@ class MimeLetterTest {
 
     @Test
     void eachShareAndFormGetsItsOwn() {
-        var brief = BriefDays.all().get("dry-storm-in-three-days").get().brief();
+        var brief = BriefDays.day("dry-storm-in-three-days").brief();
         Recipient driver = wants(Recipient.Share.OWN_MACHINES, Recipient.Form.FULL, "spreader");
         Recipient pager = wants(Recipient.Share.ALL, Recipient.Form.SHORT);
         Recipient neighbour = wants(Recipient.Share.ALERTS_ONLY, Recipient.Form.FULL);

@@ -12,7 +12,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** An SMTP server in the JVM that takes mail, or misbehaves in one chosen way. */
 final class ScriptedServer implements AutoCloseable {
@@ -32,7 +31,8 @@ final class ScriptedServer implements AutoCloseable {
     }
 
     private final ServerSocket listening;
-    private final AtomicReference<Manner> manner = new AtomicReference<>(Manner.GOOD);
+    private final Thread serving;
+    private volatile Manner manner = Manner.GOOD;
     private final List<String> taken = Collections.synchronizedList(new ArrayList<>());
 
     ScriptedServer() throws IOException {
@@ -41,9 +41,9 @@ final class ScriptedServer implements AutoCloseable {
 
     ScriptedServer(int port) throws IOException {
         listening = new ServerSocket(port, 20, InetAddress.getByName("localhost"));
-        Thread thread = new Thread(this::serve);
-        thread.setDaemon(true);
-        thread.start();
+        serving = new Thread(this::serve);
+        serving.setDaemon(true);
+        serving.start();
     }
 
     int port() {
@@ -51,7 +51,7 @@ final class ScriptedServer implements AutoCloseable {
     }
 
     ScriptedServer behaves(Manner next) {
-        manner.set(next);
+        manner = next;
         return this;
     }
 
@@ -63,7 +63,9 @@ final class ScriptedServer implements AutoCloseable {
     private void serve() {
         while (!listening.isClosed()) {
             try (Socket caller = listening.accept()) {
-                converse(caller);
+                if (!listening.isClosed()) {
+                    converse(caller);
+                }
             } catch (IOException e) {
                 // The caller hung up, or the test is over.
             }
@@ -73,11 +75,11 @@ final class ScriptedServer implements AutoCloseable {
     private void converse(Socket caller) throws IOException {
         var in = new BufferedReader(
                 new InputStreamReader(caller.getInputStream(), StandardCharsets.UTF_8));
-        if (manner.get() == Manner.NEVER_ANSWERS) {
+        if (manner == Manner.NEVER_ANSWERS) {
             pause();
             return;
         }
-        say(caller, manner.get() == Manner.BUSY ? "421 too busy, come back later" : "220 scripted");
+        say(caller, manner == Manner.BUSY ? "421 too busy, come back later" : "220 scripted");
         for (String line = in.readLine(); line != null; line = in.readLine()) {
             String verb = line.substring(0, Math.min(4, line.length())).toUpperCase();
             if (verb.equals("DATA")) {
@@ -95,10 +97,9 @@ final class ScriptedServer implements AutoCloseable {
 
     private String answer(String verb) {
         return switch (verb) {
-            case "MAIL" ->
-                manner.get() == Manner.REFUSES_SENDER ? "550 sender not welcome" : "250 ok";
+            case "MAIL" -> manner == Manner.REFUSES_SENDER ? "550 sender not welcome" : "250 ok";
             case "RCPT" ->
-                switch (manner.get()) {
+                switch (manner) {
                     case REFUSES_RECIPIENT_FOR_NOW -> "451 4.7.1 greylisted, try again later";
                     case MAILBOX_FULL -> "552 5.2.2 mailbox full";
                     default -> "250 ok";
@@ -114,20 +115,20 @@ final class ScriptedServer implements AutoCloseable {
         StringBuilder mail = new StringBuilder();
         for (String line = in.readLine(); line != null && !line.equals("."); line = in.readLine()) {
             mail.append(line.startsWith(".") ? line.substring(1) : line).append("\r\n");
-            if (manner.get() == Manner.CLOSES_IN_DATA) {
+            if (manner == Manner.CLOSES_IN_DATA) {
                 return false;
             }
         }
-        if (manner.get() == Manner.REFUSES_CONTENT) {
+        if (manner == Manner.REFUSES_CONTENT) {
             say(caller, "554 5.6.0 content not welcome");
             return true;
         }
         taken.add(mail.toString());
-        if (manner.get() == Manner.TAKES_AND_CLOSES_BEFORE_SAYING_SO) {
+        if (manner == Manner.TAKES_AND_CLOSES_BEFORE_SAYING_SO) {
             return false;
         }
         say(caller, "250 2.0.0 taken as " + taken.size());
-        return manner.get() != Manner.TAKES_AND_CLOSES_AFTER_SAYING_SO;
+        return manner != Manner.TAKES_AND_CLOSES_AFTER_SAYING_SO;
     }
 
     private static void say(Socket caller, String words) throws IOException {
@@ -144,8 +145,14 @@ final class ScriptedServer implements AutoCloseable {
         }
     }
 
+    /** Waits for the end: a socket that is closed while it listens may still take one caller. */
     @Override
     public void close() throws IOException {
         listening.close();
+        try {
+            serving.join(Duration.ofSeconds(5).toMillis());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

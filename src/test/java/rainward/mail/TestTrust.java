@@ -53,7 +53,8 @@ final class TestTrust {
 
     private static Path keys() {
         try {
-            Path file = Files.createTempDirectory("rainward-keys").resolve("localhost.p12");
+            Path folder = Files.createTempDirectory("rainward-keys");
+            Path file = folder.resolve("localhost.p12");
             Process tool = new ProcessBuilder(
                             Path.of(System.getProperty("java.home"), "bin", "keytool")
                                     .toString(),
@@ -80,8 +81,8 @@ final class TestTrust {
                 throw new IllegalStateException(
                         "keytool: " + new String(tool.getInputStream().readAllBytes()));
             }
+            folder.toFile().deleteOnExit();
             file.toFile().deleteOnExit();
-            file.getParent().toFile().deleteOnExit();
             return file;
         } catch (IOException e) {
             throw new IllegalStateException(e);

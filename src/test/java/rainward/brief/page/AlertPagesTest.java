@@ -19,7 +19,7 @@ class AlertPagesTest {
     }
 
     private static Alert alert(String name) {
-        return AlertDays.all().get(name).get();
+        return AlertDays.alert(name);
     }
 
     @ParameterizedTest

@@ -16,7 +16,7 @@ class BriefHtmlTest {
 
     static String page(String day) {
         return BriefHtml.of(
-                BriefDays.all().get(day).get().brief(),
+                BriefDays.day(day).brief(),
                 UnitSystem.US_CUSTOMARY,
                 (number, panel) -> "cid:rain-" + number);
     }

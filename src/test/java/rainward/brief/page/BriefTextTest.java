@@ -19,7 +19,7 @@ class BriefTextTest {
     }
 
     private static String text(String day, UnitSystem units) {
-        DaySketch sketch = BriefDays.all().get(day).get();
+        DaySketch sketch = BriefDays.day(day);
         return BriefText.of(sketch.brief(), units);
     }
 

@@ -1,5 +1,6 @@
 package rainward.brief.page;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
@@ -37,7 +38,7 @@ class DayCalendarTest {
     }
 
     private static int sequence(VEvent event) {
-        return event.getSequence().getSequenceNo();
+        return requireNonNull(event.getSequence()).getSequenceNo();
     }
 
     @Test
@@ -51,12 +52,12 @@ class DayCalendarTest {
                 .min(Comparator.comparing(e -> (Instant) start(e)))
                 .orElseThrow();
         assertThat(start(first)).isEqualTo(Instant.parse("2026-07-16T10:30:00Z"));
-        assertThat(first.getSummary().getValue()).isEqualTo("till, Mill 3");
-        assertThat(first.getLocation().getValue()).isEqualTo("Mill Pond");
+        assertThat(requireNonNull(first.getSummary()).getValue()).isEqualTo("till, Mill 3");
+        assertThat(requireNonNull(first.getLocation()).getValue()).isEqualTo("Mill Pond");
     }
 
     private static Instant start(VEvent event) {
-        return Instant.from(event.getDateTimeStart().getDate());
+        return Instant.from(requireNonNull(event.getDateTimeStart()).getDate());
     }
 
     /** RFC 5545 3.8.7.4: a higher SEQUENCE of the same UID takes the place of the lower one. */
@@ -68,19 +69,19 @@ class DayCalendarTest {
         Map<String, VEvent> after = byUid(later.brief());
 
         assertThat(after.keySet()).isEqualTo(before.keySet());
-        after.forEach((uid, event) ->
-                assertThat(sequence(event)).isGreaterThan(sequence(before.get(uid))));
+        after.forEach((uid, event) -> assertThat(sequence(event))
+                .isGreaterThan(sequence(requireNonNull(before.get(uid)))));
     }
 
     @Test
     void twoStretchesOfOneStageAreTwoEvents() throws Exception {
-        assertThat(events(BriefDays.all().get("failed-stands").get().brief())).hasSize(3);
+        assertThat(events(BriefDays.day("failed-stands").brief())).hasSize(3);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"hostile-names", "clocks-go-back", "dry-storm-in-three-days"})
     void noLineIsLongerThan75OctetsAndAllEndInCrLf(String name) {
-        String text = DayCalendar.of(BriefDays.all().get(name).get().brief(), UnitSystem.METRIC);
+        String text = DayCalendar.of(BriefDays.day(name).brief(), UnitSystem.METRIC);
 
         assertThat(text.split("\r\n"))
                 .allSatisfy(line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length)
@@ -91,10 +92,10 @@ class DayCalendarTest {
 
     @Test
     void namesWithSignsOfTheFormatComeBackAsTheyWere() throws Exception {
-        List<VEvent> events = events(BriefDays.all().get("hostile-names").get().brief());
+        List<VEvent> events = events(BriefDays.day("hostile-names").brief());
 
         assertThat(events)
-                .extracting(e -> e.getSummary().getValue())
+                .extracting(e -> requireNonNull(e.getSummary()).getValue())
                 .contains("seed: mix, with; commas\\and backslash, Mill\\r\\nBcc: all@example.org");
     }
 }

@@ -30,7 +30,7 @@ class ShortFormTest {
     @MethodSource("days")
     void everyBriefFitsOneMessage(String day) {
         for (UnitSystem units : UnitSystem.values()) {
-            assertFitsOneMessage(ShortForm.of(BriefDays.all().get(day).get().brief(), units));
+            assertFitsOneMessage(ShortForm.of(BriefDays.day(day).brief(), units));
         }
     }
 
