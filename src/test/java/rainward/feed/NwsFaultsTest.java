@@ -411,6 +411,16 @@ class NwsFaultsTest {
         }
 
         @Test
+        void anOlderCopyIsRefusedEvenIfItIsOfToday() {
+            sky.pull(NOW);
+            sky.on(GRID, Sky.json(Sky.grid().replace("2026-07-15T09:12", "2026-07-15T05:12")));
+            PullOutcome outcome = sky.pull(NOW.plus(Duration.ofHours(2))).outcome();
+            assertFailed(outcome, Kind.STALE, "issued 7 h ago, older than the one kept");
+            assertThat(outcome.series().orElseThrow().stamp().issuedAt())
+                    .isEqualTo("2026-07-15T09:12:00Z");
+        }
+
+        @Test
         void anOldForecastIsBetterThanNoneAndSaysSo() {
             sky.on(GRID, Sky.json(old));
             var series = Sky.series(sky.pull(NOW));
