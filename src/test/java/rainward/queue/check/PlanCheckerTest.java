@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Window;
+import rainward.queue.Job;
 import rainward.queue.Plan;
 import rainward.queue.PlanItem;
 import rainward.queue.PlanProblem;
@@ -181,12 +183,15 @@ class PlanCheckerTest {
                 Duration.between(PROBLEM.horizon().from(), item.work().from()).toHours();
         PROBLEM.jobs().stream()
                 .filter(j -> j.name().equals(item.place().field()))
-                .forEach(j -> j.stopped().get(item.place().operation()).set(hour));
+                .forEach(j -> stopped(j, item).set(hour));
         try {
             assertThat(PlanChecker.faults(PROBLEM, GOOD)).anyMatch(f -> f.contains("stops it"));
         } finally {
-            PROBLEM.jobs()
-                    .forEach(j -> j.stopped().get(item.place().operation()).clear(hour));
+            PROBLEM.jobs().forEach(j -> stopped(j, item).clear(hour));
         }
+    }
+
+    private static BitSet stopped(Job job, PlanItem item) {
+        return Optional.ofNullable(job.stopped().get(item.place().operation())).orElseThrow();
     }
 }
