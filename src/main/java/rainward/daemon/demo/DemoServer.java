@@ -96,11 +96,19 @@ final class DemoServer implements AutoCloseable {
     private Optional<String> observed(HttpExchange exchange) {
         JsonNode question = read(body(exchange));
         String[] lonLat = question.path("loc").asText().split(",", -1);
-        String position = lonLat[lonLat.length - 1].strip() + "," + lonLat[0].strip();
+        double latitudeDeg = Double.parseDouble(lonLat[lonLat.length - 1]);
+        double longitudeDeg = Double.parseDouble(lonLat[0]);
         return forecasts.stream()
-                .filter(f -> f.position().equals(position))
+                .filter(f -> near(f.position(), latitudeDeg, longitudeDeg))
                 .findFirst()
                 .map(f -> days(f.place(), question));
+    }
+
+    /** Services are told places to 0.01 degree where that is all they need. */
+    private static boolean near(String position, double latitudeDeg, double longitudeDeg) {
+        String[] latLon = position.split(",", -1);
+        return Math.abs(Double.parseDouble(latLon[0]) - latitudeDeg) < 0.011
+                && Math.abs(Double.parseDouble(latLon[1]) - longitudeDeg) < 0.011;
     }
 
     private String days(String place, JsonNode question) {
