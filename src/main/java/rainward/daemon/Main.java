@@ -1,18 +1,25 @@
 package rainward.daemon;
 
+import java.time.InstantSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
-
 import rainward.daemon.command.BriefCommand;
+import rainward.daemon.command.CheckCommand;
 import rainward.daemon.command.DemoCommand;
+import rainward.daemon.command.FieldCommand;
 import rainward.daemon.command.ImportCommand;
 import rainward.daemon.command.OrderCommand;
+import rainward.daemon.command.OutboxCommand;
+import rainward.daemon.command.PlacedCommand;
 import rainward.daemon.command.PullCommand;
 import rainward.daemon.command.RainCommand;
 import rainward.daemon.command.ReadyCommand;
 import rainward.daemon.command.RunCommand;
+import rainward.daemon.command.SeederCommand;
 import rainward.daemon.command.StageCommand;
+import rainward.daemon.command.StandCommand;
+import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
 import rainward.store.StoreException;
@@ -23,19 +30,42 @@ import rainward.store.StoreException;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Which field to seed next, so that it lies seeded when the rain comes.",
+        commandListHeading = "%nCommands, in the order in which a season needs them:%n",
+        footer = {
+            "",
+            "A first look, with an invented crew:   rainward demo",
+            "Your own fields:                       rainward import fields.geojson",
+            "What is still missing:                 rainward check",
+            "The order now, and why a field waits:  rainward order --why \"North lot\"",
+            "What one more tractor would bring:     rainward order --what-if \"add tiller\"",
+            "Work done, rain measured:              rainward done \"North lot\" seed",
+            "                                       rainward rain \"Mill Pond\" 0.45in",
+            "",
+            "Names may be cut short while they stay clear. `rainward help COMMAND` tells the rest.",
+            "Exit codes: 0 done; 1 the world stands in the way; 2 what was typed or set is wrong."
+        },
         subcommands = {
             DemoCommand.class,
-            RunCommand.class,
-            BriefCommand.class,
+            CheckCommand.class,
             ImportCommand.class,
+            RunCommand.class,
+            PullCommand.class,
+            BriefCommand.class,
+            OutboxCommand.class,
             OrderCommand.class,
             ReadyCommand.class,
             WindowsCommand.class,
-            PullCommand.class,
+            FieldCommand.Pin.class,
+            FieldCommand.Hold.class,
+            FieldCommand.Drop.class,
+            FieldCommand.Free.class,
             StageCommand.Start.class,
             StageCommand.Done.class,
             StageCommand.Undo.class,
             RainCommand.class,
+            StandCommand.class,
+            SeederCommand.class,
+            VerifyCommand.class,
             HelpCommand.class
         })
 public final class Main implements Runnable {
@@ -45,7 +75,12 @@ public final class Main implements Runnable {
     }
 
     static CommandLine commandLine() {
-        CommandLine line = new CommandLine(new Main());
+        return commandLine(InstantSource.system());
+    }
+
+    /** The commands, at work by another clock than the PC's. */
+    static CommandLine commandLine(InstantSource clock) {
+        CommandLine line = new CommandLine(new Main(), new ByClock(clock));
         line.setExecutionExceptionHandler((e, command, result) -> explained(e, command));
         return line;
     }
@@ -66,6 +101,18 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         commandLine().usage(System.out);
+    }
+
+    /** Makes commands that keep to one clock. */
+    private record ByClock(InstantSource clock) implements CommandLine.IFactory {
+        @Override
+        public <K> K create(Class<K> type) throws Exception {
+            K made = CommandLine.defaultFactory().create(type);
+            if (made instanceof PlacedCommand command) {
+                command.keepTo(clock);
+            }
+            return made;
+        }
     }
 
     /** The version written into the jar's manifest by the build. */

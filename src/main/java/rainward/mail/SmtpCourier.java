@@ -72,10 +72,27 @@ public final class SmtpCourier implements Courier {
 
     @Override
     public Delivery deliver(Outgoing message) {
+        return talk(transport -> handOver(transport, message));
+    }
+
+    /** Everything but the mail: reaches the server, secures the line and logs in. */
+    public Delivery probe() {
+        return talk(transport -> {
+            connect(transport);
+            return new Delivery.Accepted(transport.getLastServerResponse().strip());
+        });
+    }
+
+    /** What is said between the greeting and the goodbye. */
+    private interface Talk {
+        Delivery with(SMTPTransport transport) throws MessagingException;
+    }
+
+    private Delivery talk(Talk talk) {
         try {
             SMTPTransport transport = (SMTPTransport) session.getTransport("smtp");
             try {
-                return handOver(transport, message);
+                return talk.with(transport);
             } finally {
                 hangUp(transport);
             }

@@ -76,7 +76,7 @@ public final class Books {
     public String pragma(String name) {
         return handle.createQuery("select * from pragma_" + name)
                 .mapTo(String.class)
-                .one();
+                .first();
     }
 
     /** Every field with where it stands, in the order of the import. */

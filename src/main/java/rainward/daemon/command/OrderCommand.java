@@ -5,7 +5,10 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import rainward.cycle.Cycle;
 import rainward.cycle.OrderSheet;
 import rainward.daemon.office.Office;
@@ -21,16 +24,67 @@ import rainward.queue.Plan;
             "Print the order of work: which field next, by whom, with what, when.",
             "",
             "It rests on the last forecast pulled and on everything done and measured so far;",
-            "nothing is asked for and nothing is changed."
+            "nothing is asked for and nothing is changed.",
+            "",
+            "What-if changes, with semicolons between: hold FIELD [until DATE], drop FIELD,",
+            "pin FIELD, add MACHINE, add person, without NAME, start HH:MM, end HH:MM,",
+            "overtime HOURS."
         })
 public final class OrderCommand extends OfficeCommand {
 
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
+    /** One question about the order, or none. */
+    static final class Question {
+
+        @Option(names = "--why", paramLabel = "FIELD", description = "Why it stands where it does.")
+        @Nullable
+        String why;
+
+        @Option(
+                names = "--what-if",
+                paramLabel = "CHANGES",
+                description = "What changes would bring: \"hold F12; add tiller; start 06:00\".")
+        @Nullable
+        String whatIf;
+    }
+
+    @ArgGroup
+    Question question = new Question();
+
     @Override
     int work(Office office) {
-        Cycle.Result result = new PlanningDesk(office).reckon();
+        String why = question.why;
+        String whatIf = question.whatIf;
+        PlanningDesk desk = new PlanningDesk(office);
+        if (why != null) {
+            return explain(office, desk, office.fieldNamed(why));
+        }
+        if (whatIf != null) {
+            return ponder(office, desk, whatIf);
+        }
+        return print(office, desk);
+    }
+
+    private int explain(Office office, PlanningDesk desk, String field) {
+        Cycle.Result result = desk.reckon();
+        OrderWhy.mustHaveForecast(result);
+        OrderWhy why = OrderWhy.of(result, field, office.zone());
+        show(why, () -> why.text(office));
+        return 0;
+    }
+
+    private int ponder(Office office, PlanningDesk desk, String edits) {
+        Cycle.Result result = desk.reckon();
+        OrderWhy.mustHaveForecast(result);
+        OrderWhatIf then = OrderWhatIf.of(result, edits, office.zone(), desk::effort);
+        show(then, () -> then.text(office.settings().farm().units()));
+        return 0;
+    }
+
+    private int print(Office office, PlanningDesk desk) {
+        Cycle.Result result = desk.reckon();
         OrderSheet sheet = OrderSheet.of(result.outlook(), office.zone());
         show(
                 sheet,

@@ -31,6 +31,13 @@ public final class Place {
     @Nullable
     Path config;
 
+    private InstantSource clock = InstantSource.system();
+
+    /** Works at another time than the PC's. */
+    void keepTo(InstantSource other) {
+        clock = other;
+    }
+
     HomeFolder home() {
         return HomeFolder.choose(Optional.ofNullable(home), System.getenv());
     }
@@ -47,9 +54,12 @@ public final class Place {
         return Office.settings(settingsFile(), System.getenv());
     }
 
-    /** The office of this place, on the clock of the PC. */
+    /** The office of this place. */
     Office open() {
-        Settings settings = read().settings();
-        return Office.open(home(), settings, InstantSource.system());
+        return open(read().settings());
+    }
+
+    Office open(Settings settings) {
+        return Office.open(home(), settings, clock);
     }
 }

@@ -58,7 +58,7 @@ public final class PlanningDesk {
     }
 
     /** The planner stops when its time is up; the core itself knows no clock. */
-    private Effort effort() {
+    public Effort effort() {
         Duration thinking = office.settings().order().thinking();
         long started = System.nanoTime();
         return Effort.until(

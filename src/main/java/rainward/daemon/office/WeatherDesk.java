@@ -121,6 +121,14 @@ public final class WeatherDesk {
         return alerts.pullAll();
     }
 
+    /** Asks for the forecast of one property, as a try: the records stay as they are. */
+    Optional<PropertyPull> tryOne() {
+        return office.roster().properties().values().stream()
+                .findFirst()
+                .map(property -> new PropertyPull(
+                        property.name(), chain.pull(property.place(), office.now())));
+    }
+
     /** Asks for the forecast of every property and lays down what came. */
     public List<PropertyPull> pullAll() {
         Instant now = office.now();

@@ -1,0 +1,167 @@
+package rainward.daemon.command;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import rainward.brief.post.OutboxRow;
+import rainward.brief.post.RetrySchedule;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Settings;
+import rainward.store.Books;
+
+/** Shows the mail that waits, and what became of the rest. */
+@Command(
+        name = "outbox",
+        description = {
+            "Print the mail that waits and that of the last week, with what became of it.",
+            "",
+            "Mail that a server refused or that was given up can be tried again; mail that waits",
+            "can be taken out."
+        })
+public final class OutboxCommand extends OfficeCommand {
+
+    private static final Duration SHOWN = Duration.ofDays(7);
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
+
+    /** One change or none. */
+    static final class Change {
+
+        @Option(names = "--retry", paramLabel = "ID", description = "Try this one again at once.")
+        @Nullable
+        Long retry;
+
+        @Option(names = "--drop", paramLabel = "ID", description = "Take this one out.")
+        @Nullable
+        Long drop;
+    }
+
+    @ArgGroup
+    Change change = new Change();
+
+    /**
+     * A message, as JSON shows it.
+     *
+     * @param id to name it by
+     * @param state waiting, sent, refused, given up or dropped
+     * @param recipient address
+     * @param subject of the mail
+     * @param writtenAt local time
+     * @param tries so far
+     * @param nextTryAt while it waits
+     * @param lastWords of the server or the network
+     */
+    record Line(
+            long id,
+            String state,
+            String recipient,
+            String subject,
+            OffsetDateTime writtenAt,
+            int tries,
+            Optional<OffsetDateTime> nextTryAt,
+            String lastWords) {
+
+        static Line of(OutboxRow row, ZoneId zone) {
+            OutboxRow.Progress progress = row.progress();
+            return new Line(
+                    row.id(),
+                    progress.state().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    row.message().key().recipient(),
+                    row.message().subject(),
+                    row.message().times().createdAt().atZone(zone).toOffsetDateTime(),
+                    progress.tries(),
+                    progress.nextTryAt().map(at -> at.atZone(zone).toOffsetDateTime()),
+                    progress.lastWords());
+        }
+    }
+
+    @Override
+    int work(Office office) {
+        Long retry = change.retry;
+        Long drop = change.drop;
+        if (retry != null) {
+            changed(
+                    office,
+                    retry,
+                    (books, now) -> books.outbox().retry(retry, now, now.plus(triedFor(office))));
+        } else if (drop != null) {
+            changed(office, drop, (books, now) -> books.outbox().drop(drop, now));
+        }
+        List<Line> lines = lines(office);
+        show(lines, () -> text(lines));
+        return 0;
+    }
+
+    /** Changes one message; false where it was sent before. */
+    private interface Step {
+        boolean take(Books books, Instant now);
+    }
+
+    private static void changed(Office office, long id, Step step) {
+        Instant now = office.now();
+        office.store().inTransaction(books -> {
+            if (books.outbox().row(id).isEmpty()) {
+                throw Refusal.badInput(
+                        "There is no message " + id + ": see the numbers with `rainward outbox`.");
+            }
+            if (!step.take(books, now)) {
+                throw Refusal.badInput(
+                        "Message " + id + " was sent already; that cannot be changed.");
+            }
+            return id;
+        });
+    }
+
+    private static Duration triedFor(Office office) {
+        return office.settings()
+                .mail()
+                .server()
+                .map(Settings.MailServer::triedFor)
+                .orElse(RetrySchedule.TRIED_FOR);
+    }
+
+    private static List<Line> lines(Office office) {
+        Instant since = office.now().minus(SHOWN);
+        return office.store()
+                .read(books -> Stream.concat(
+                                books.outbox().in(OutboxRow.State.WAITING).stream()
+                                        .filter(row -> row.message()
+                                                .times()
+                                                .createdAt()
+                                                .isBefore(since)),
+                                books.outbox().since(since).stream())
+                        .sorted(Comparator.comparingLong(OutboxRow::id))
+                        .map(row -> Line.of(row, office.zone()))
+                        .toList());
+    }
+
+    private static String text(List<Line> lines) {
+        if (lines.isEmpty()) {
+            return "Nothing waits, and nothing was written in the last week.";
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("id", "state", "written", "tries", "to", "subject", "said last"));
+        lines.forEach(line -> rows.add(List.of(
+                String.valueOf(line.id()),
+                line.state(),
+                WHEN.format(line.writtenAt()),
+                String.valueOf(line.tries()),
+                line.recipient(),
+                line.subject(),
+                line.lastWords())));
+        return Sheets.columns(rows);
+    }
+}

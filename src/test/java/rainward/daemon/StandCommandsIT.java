@@ -1,0 +1,83 @@
+package rainward.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rainward.daemon.demo.InventedWeather;
+
+/** What came up, typed after a field was seeded. */
+class StandCommandsIT {
+
+    @TempDir
+    Path home;
+
+    private Desk desk = new Desk(Path.of(""), Instant.EPOCH);
+
+    @BeforeEach
+    void takeFieldsIn() {
+        desk = new Desk(home, InventedWeather.MONDAY).withSettings(Desk.crew());
+        assertThat(desk.type("import", "config/demo-fields.geojson").exitCode()).isZero();
+    }
+
+    private Desk weekAfterSeeding() {
+        for (String stage : new String[] {"spread", "disk", "till", "seed"}) {
+            Desk.Said said = desk.type("done", "MP1", stage);
+            assertThat(said.exitCode()).as(said.err()).isZero();
+        }
+        return desk.at(InventedWeather.MONDAY.plus(Duration.ofDays(8)));
+    }
+
+    @Test
+    void nothingCanComeUpWhereNothingIsSeeded() {
+        Desk.Said said = desk.type("stand", "MP1", "up");
+
+        assertThat(said.exitCode()).isEqualTo(2);
+        assertThat(said.err()).contains("MP1 Orchard Strip is not recorded as seeded");
+    }
+
+    @Test
+    void failedStandBringsTheFieldBackIntoTheOrder() {
+        Desk later = weekAfterSeeding();
+
+        JsonNode said = later.type(
+                        "stand", "MP1", "failed", "--cause", "dry", "--counted", "10%", "--json")
+                .json();
+
+        assertThat(said.path("result").asText()).isEqualTo("failed");
+        assertThat(said.path("chanceAtSeeding").isNull()).isTrue();
+        assertThat(said.path("words").asText()).contains("back in the order");
+        assertThat(later.type("pin", "MP1").exitCode()).isZero();
+    }
+
+    @Test
+    void standThatIsUpStaysOutOfTheOrder() {
+        Desk later = weekAfterSeeding();
+
+        assertThat(later.type("stand", "MP1", "up").exitCode()).isZero();
+
+        assertThat(later.type("pin", "MP1").err())
+                .contains("MP1 Orchard Strip is up and not in the order");
+    }
+
+    @Test
+    void wordsThatAreNoneAreRefusedWithThoseThatAre() {
+        Desk later = weekAfterSeeding();
+
+        assertThat(later.type("stand", "MP1", "splendid").err())
+                .contains("'splendid' is no result: write one of up, thin, failed");
+        assertThat(later.type("stand", "MP1", "thin", "--cause", "bad luck").err())
+                .contains("'bad luck' is no cause: write one of dry, washed");
+        assertThat(later.type("stand", "MP1", "up", "--cause", "dry").err())
+                .contains("has no cause");
+        assertThat(later.type("stand", "MP1", "up", "--counted", "120%").exitCode())
+                .isEqualTo(2);
+        assertThat(later.type("stand", "MP1", "up", "--at", "2026-07-01 09:00").err())
+                .contains("after the seeding");
+    }
+}
