@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
+import rainward.daemon.command.BenchCommand;
 import rainward.daemon.command.BriefCommand;
 import rainward.daemon.command.CheckCommand;
 import rainward.daemon.command.DemoCommand;
@@ -66,6 +67,7 @@ import rainward.store.StoreException;
             StandCommand.class,
             SeederCommand.class,
             VerifyCommand.class,
+            BenchCommand.class,
             HelpCommand.class
         })
 public final class Main implements Runnable {

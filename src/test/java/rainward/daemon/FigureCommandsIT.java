@@ -115,4 +115,12 @@ class FigureCommandsIT {
         assertThat(said.path("wetting").has("measuredShare")).isTrue();
         assertThat(said.path("median").path("r").asDouble()).isBetween(-1.0, 1.0);
     }
+
+    @Test
+    void serviceThatCannotStartIsToldInItsOwnWords() {
+        Desk.Said said = type("bench", "service", "--runs", "1", "--config", "no/such.toml");
+
+        assertThat(said.exitCode()).isEqualTo(2);
+        assertThat(said.err()).contains("did not get ready", "such.toml", "is not there");
+    }
 }

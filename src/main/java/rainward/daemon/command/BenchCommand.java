@@ -1,0 +1,211 @@
+package rainward.daemon.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rainward.daemon.office.Refusal;
+import rainward.queue.sample.PlannerBench;
+
+/** Measures the program on this machine. */
+@Command(
+        name = "bench",
+        description = "Measure the program on this machine, with nothing else running.",
+        subcommands = {BenchCommand.Planner.class, BenchCommand.Service.class})
+public final class BenchCommand implements Runnable {
+
+    @Spec
+    CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    /** The planner on invented days. */
+    @Command(
+            name = "planner",
+            description = {
+                "Plan 30 invented days of 36 fields, and compare with longer searches and bounds.",
+                "",
+                "Best is the best value that this run found, the longer search counted in; the",
+                "bound is one that no plan can exceed. It takes half a minute for every second."
+            })
+    public static final class Planner implements Callable<Integer> {
+
+        @Option(names = "--ms", paramLabel = "MS", description = "Time for each day; else 1000.")
+        long ms = 1000;
+
+        @Option(
+                names = "--longer",
+                paramLabel = "MS",
+                description = "Time for each day in the search for the best; else 3000.")
+        long longerMs = 3000;
+
+        @Option(names = "--json", description = "Print JSON.")
+        boolean json;
+
+        @Spec
+        CommandSpec spec = CommandSpec.create();
+
+        /** The figures, as JSON shows them: medians over the days. */
+        record Answer(List<PlannerBench.Line> planner) {}
+
+        @Override
+        public Integer call() {
+            if (ms < 1 || longerMs < 1) {
+                throw Refusal.badInput("--ms and --longer must be 1 or more.");
+            }
+            PlannerBench bench = new PlannerBench(System::nanoTime);
+            double[] best = bench.days(longerMs, new double[0]).stream()
+                    .mapToDouble(day -> day.line().value())
+                    .toArray();
+            PlannerBench.Line line = PlannerBench.medians(bench.days(ms, best));
+            PrintWriter out = spec.commandLine().getOut();
+            out.println(json ? Sheets.json(new Answer(List.of(line))) : text(line));
+            return 0;
+        }
+
+        private static String text(PlannerBench.Line line) {
+            return String.format(
+                    Locale.US,
+                    "%d fields, %d ms: %.2f ha, %.1f %% below the best found, %.1f %% below the"
+                            + " bound (medians of 30 days).",
+                    line.fields(),
+                    line.ms(),
+                    line.value(),
+                    line.ofBestPct(),
+                    line.gapPct());
+        }
+    }
+
+    /** The service as a process of its own. */
+    @Command(
+            name = "service",
+            description = {
+                "Start the service as a process of its own, time it until it is ready and read",
+                "its memory when idle, in an empty data folder. Median of --runs."
+            })
+    public static final class Service implements Callable<Integer> {
+
+        private static final long IDLE_S = 4;
+
+        @Option(names = "--runs", paramLabel = "N", description = "How often; else 3.")
+        int runs = 3;
+
+        @Option(
+                names = "--config",
+                paramLabel = "FILE",
+                required = true,
+                description = "Settings that the service runs on.")
+        Path config = Path.of("");
+
+        @Option(names = "--json", description = "Print JSON.")
+        boolean json;
+
+        @Spec
+        CommandSpec spec = CommandSpec.create();
+
+        /** The figures, as JSON shows them. */
+        record Answer(double startMs, double idleRssMb) {}
+
+        @Override
+        public Integer call() throws IOException, InterruptedException {
+            if (runs < 1) {
+                throw Refusal.badInput("--runs is " + runs + ", must be 1 or more.");
+            }
+            double[] startMs = new double[runs];
+            double[] rssMb = new double[runs];
+            for (int run = 0; run < runs; run++) {
+                Answer one = once();
+                startMs[run] = one.startMs();
+                rssMb[run] = one.idleRssMb();
+            }
+            Answer answer = new Answer(median(startMs), median(rssMb));
+            spec.commandLine()
+                    .getOut()
+                    .println(
+                            json
+                                    ? Sheets.json(answer)
+                                    : "Ready after " + Math.round(answer.startMs()) + " ms, "
+                                            + Math.round(answer.idleRssMb()) + " MB when idle.");
+            return 0;
+        }
+
+        private Answer once() throws IOException, InterruptedException {
+            Path home = Files.createTempDirectory("rainward-bench");
+            long start = System.nanoTime();
+            Process service = new ProcessBuilder(List.of(
+                            ProcessHandle.current().info().command().orElse("java"),
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            "rainward.daemon.Main",
+                            "run",
+                            "--home",
+                            home.toString(),
+                            "--config",
+                            config.toAbsolutePath().toString()))
+                    .redirectErrorStream(true)
+                    .start();
+            try {
+                awaitReady(service);
+                double startMs = (System.nanoTime() - start) / 1e6;
+                TimeUnit.SECONDS.sleep(IDLE_S);
+                return new Answer(startMs, residentMb(service.pid()));
+            } finally {
+                service.destroy();
+                service.waitFor();
+            }
+        }
+
+        private static void awaitReady(Process service) throws IOException {
+            BufferedReader said = new BufferedReader(
+                    new InputStreamReader(service.getInputStream(), StandardCharsets.UTF_8));
+            StringBuilder all = new StringBuilder();
+            for (String line = said.readLine(); line != null; line = said.readLine()) {
+                if (line.startsWith("Ready:")) {
+                    return;
+                }
+                all.append(line).append(System.lineSeparator());
+            }
+            throw Refusal.badInput(
+                    "The service did not get ready: " + all.toString().strip());
+        }
+
+        private static double residentMb(long pid) throws IOException {
+            Path status = Path.of("/proc", String.valueOf(pid), "status");
+            if (!Files.exists(status)) {
+                return Double.NaN;
+            }
+            try (Stream<String> lines = Files.lines(status)) {
+                return lines.filter(line -> line.startsWith("VmRSS:"))
+                        .mapToDouble(
+                                line -> Double.parseDouble(line.replaceAll("[^0-9]", "")) / 1024)
+                        .findFirst()
+                        .orElse(Double.NaN);
+            }
+        }
+
+        private static double median(double[] values) {
+            double[] sorted = values.clone();
+            Arrays.sort(sorted);
+            int middle = sorted.length / 2;
+            return sorted.length % 2 == 1
+                    ? sorted[middle]
+                    : (sorted[middle - 1] + sorted[middle]) / 2;
+        }
+    }
+}
