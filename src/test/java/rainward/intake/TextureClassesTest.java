@@ -1,5 +1,6 @@
 package rainward.intake;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class TextureClassesTest {
             int siltHigh,
             int clayLow,
             int clayHigh) {
-        TextureClasses.Minerals middle = CLASSES.byName().get(name);
+        TextureClasses.Minerals middle = requireNonNull(CLASSES.byName().get(name));
         double sandPct = middle.sandFraction() * 100;
         double clayPct = middle.clayFraction() * 100;
 
