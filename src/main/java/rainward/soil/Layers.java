@@ -146,6 +146,25 @@ final class Layers {
         return 1 - Math.exp(-saturatedMmPerH[layer] / (drainable * DRAINING_PATH_MM));
     }
 
+    /**
+     * Share of bare-soil evaporation that comes from a layer of evenly moist soil: half of all comes
+     * from the top centimetre, 95 % from the top ten (SWAT theory 2009, eq. 2:2.3.17 after EPIC, from
+     * memory): {@code E(z) / E = z / (z + exp(2.374 - 0.00713 z))}, z in mm.
+     *
+     * @param layer counted from the top
+     * @param count layers that evaporate
+     * @return 0 to 1; all of them add up to 1
+     */
+    double evaporationShare(int layer, int count) {
+        double above = layer == 0 ? 0 : evaporatedAbove(BOTTOM_CM[layer - 1] * 10);
+        return (evaporatedAbove(BOTTOM_CM[layer] * 10) - above)
+                / evaporatedAbove(BOTTOM_CM[count - 1] * 10);
+    }
+
+    private static double evaporatedAbove(double depthMm) {
+        return depthMm / (depthMm + Math.exp(2.374 - 0.00713 * depthMm));
+    }
+
     /** Evaporable water of the highest layers, FAO-56 eq. 73 [mm]. */
     double evaporableMm(int highest) {
         double sum = 0;

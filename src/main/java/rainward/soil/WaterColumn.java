@@ -47,6 +47,7 @@ final class WaterColumn {
     private final double[][] diffusivity;
     private final double[][] share;
     private final double[] wanting;
+    private final double[] reach;
     private final int evaporating;
     private final double evaporableMm;
     private final double readilyMm;
@@ -82,6 +83,7 @@ final class WaterColumn {
         this.demand = new double[traces];
         this.diffusivity = new double[layers.count()][traces];
         this.wanting = new double[traces];
+        this.reach = new double[traces];
         this.evaporating = layers.layerAt(EVAPORATING_CM - 0.01) + 1;
         this.evaporableMm = layers.evaporableMm(evaporating);
         this.readilyMm =
@@ -156,8 +158,9 @@ final class WaterColumn {
 
     /**
      * Evaporation in two stages, FAO-56 eq. 71 and 74: at full rate until the top 10 cm have lost
-     * the readily evaporable water, then falling in a straight line. What is taken comes from the
-     * highest layers that still hold more than air-dry water; capillarity then feeds them.
+     * the readily evaporable water, then falling in a straight line. The layers share in it by depth
+     * ({@link Layers#evaporationShare}) and by what they still hold above air-dry, so that a dry top
+     * hands the demand down instead of shutting it off; capillarity then evens out.
      */
     private void evaporate(double wantedMm, double[] shade) {
         Arrays.fill(soilEvaporationMm, 0);
@@ -169,14 +172,35 @@ final class WaterColumn {
         for (int l = 0; l < evaporating; l++) {
             addDepletion(l);
         }
+        Arrays.fill(reach, 0);
+        for (int l = 0; l < evaporating; l++) {
+            addReach(l);
+        }
         double perLimit = 1 / (evaporableMm - readilyMm);
         for (int i = 0; i < left.length; i++) {
             double reduced = Math.min(1, Math.max(0, left[i] * perLimit));
-            left[i] = wantedMm * shade[i] * reduced;
+            left[i] = wantedMm * shade[i] * reduced / (reach[i] + 1e-9);
         }
         for (int l = 0; l < evaporating; l++) {
             takeFrom(l);
         }
+    }
+
+    /** Adds up what the layers offer, each by its share and its wetness over air-dry. */
+    private void addReach(int layer) {
+        double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double perMm = offeredPerMm(layer);
+        double[] water = waterMm[layer];
+        double[] sum = reach;
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += perMm * Math.max(0, water[i] - airDry);
+        }
+    }
+
+    /** Share of a layer for each millimetre above air-dry; the whole share at field capacity. */
+    private double offeredPerMm(int layer) {
+        double held = layers.capacityWetness() - layers.airDryWetness();
+        return layers.evaporationShare(layer, evaporating) / (held * layers.poreMm[layer]);
     }
 
     private void addDepletion(int layer) {
@@ -190,13 +214,14 @@ final class WaterColumn {
 
     private void takeFrom(int layer) {
         double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double perMm = offeredPerMm(layer);
         double[] water = waterMm[layer];
-        double[] left = wanting;
+        double[] wanted = wanting;
         double[] out = soilEvaporationMm;
-        for (int i = 0; i < left.length; i++) {
-            double taken = Math.min(left[i], Math.max(0, water[i] - airDry));
+        for (int i = 0; i < wanted.length; i++) {
+            double held = Math.max(0, water[i] - airDry);
+            double taken = Math.min(held, wanted[i] * perMm * held);
             water[i] -= taken;
-            left[i] -= taken;
             out[i] += taken;
         }
     }

@@ -36,7 +36,7 @@ class CycleTest {
 
         assertThat(PlanChecker.faults(result.problem(), result.outlook().plan()))
                 .isEmpty();
-        Instant storm = DryJuly.MONDAY_FIVE.plusSeconds(62 * 3600);
+        Instant storm = DryJuly.MONDAY_FIVE.plusSeconds(DryJuly.STORM_AFTER_HOURS * 3600L);
         for (FieldCase item : FIELDS) {
             PlanItem seeding =
                     result.outlook().plan().seedingOf(item.field().name()).orElseThrow();

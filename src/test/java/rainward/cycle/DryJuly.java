@@ -68,6 +68,8 @@ final class DryJuly {
                     stage("till", Operation.TILL, StageLimits.SOIL_ONLY),
                     stage("seed", Operation.SEED, StageLimits.seedingBy(SeedingMethod.ROLLED))));
 
+    static final int STORM_AFTER_HOURS = 62;
+
     private static final int DAYS_BEFORE = 40;
 
     private DryJuly() {}
@@ -171,7 +173,7 @@ final class DryJuly {
                         3));
     }
 
-    /** Dry and hot, then 24 mm at 95 % between Wednesday 19:00 and Thursday 1:00. */
+    /** Dry and hot, showery and cooler after 24 mm at 95 % between Wednesday 19:00 and Thursday 1:00. */
     static ForecastSeries storm(GeoPoint place) {
         int hours = 168;
         double[] airTempC = new double[hours];
@@ -179,12 +181,13 @@ final class DryJuly {
         double[] windMps = new double[hours];
         double[] sky = new double[hours];
         for (int h = 0; h < hours; h++) {
-            airTempC[h] = 25 + 7 * Math.cos((h - 11) / 24.0 * 2 * Math.PI);
+            boolean cool = h > STORM_AFTER_HOURS;
+            airTempC[h] = (cool ? 20 : 25) + (cool ? 4 : 7) * Math.cos((h - 11) / 24.0 * 2 * Math.PI);
             dewPointC[h] = 15;
             windMps[h] = 2.5;
-            sky[h] = 0.2;
+            sky[h] = cool ? 0.7 : 0.2;
         }
-        Instant stormStart = MONDAY_FIVE.plus(Duration.ofHours(62));
+        Instant stormStart = MONDAY_FIVE.plus(Duration.ofHours(STORM_AFTER_HOURS));
         Window night = new Window(stormStart, stormStart.plus(Duration.ofHours(6)));
         Window before = new Window(MONDAY_FIVE, stormStart);
         Window after = new Window(night.to(), MONDAY_FIVE.plus(Duration.ofHours(hours)));
@@ -196,11 +199,11 @@ final class DryJuly {
                         List.of(
                                 new RainAmount(before, 0),
                                 new RainAmount(night, 24),
-                                new RainAmount(after, 0)),
+                                new RainAmount(after, 14)),
                         List.of(
                                 new RainChance(before, 0),
                                 new RainChance(night, 0.95),
-                                new RainChance(after, 0))),
+                                new RainChance(after, 0.5))),
                 List.of());
     }
 }
