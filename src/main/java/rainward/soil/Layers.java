@@ -147,9 +147,9 @@ final class Layers {
     }
 
     /**
-     * Share of bare-soil evaporation that comes from a layer of evenly moist soil: half of all comes
-     * from the top centimetre, 95 % from the top ten (SWAT theory 2009, eq. 2:2.3.17 after EPIC, from
-     * memory): {@code E(z) / E = z / (z + exp(2.374 - 0.00713 z))}, z in mm.
+     * Share of bare-soil evaporation that comes from a layer of evenly moist soil: half of all
+     * comes from the top centimetre, 95 % from the top ten (SWAT theory 2009, eq. 2:2.3.17 after
+     * EPIC, from memory): {@code E(z) / E = z / (z + exp(2.374 - 0.00713 z))}, z in mm.
      *
      * @param layer counted from the top
      * @param count layers that evaporate

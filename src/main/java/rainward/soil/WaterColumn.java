@@ -158,9 +158,9 @@ final class WaterColumn {
 
     /**
      * Evaporation in two stages, FAO-56 eq. 71 and 74: at full rate until the top 10 cm have lost
-     * the readily evaporable water, then falling in a straight line. The layers share in it by depth
-     * ({@link Layers#evaporationShare}) and by what they still hold above air-dry, so that a dry top
-     * hands the demand down instead of shutting it off; capillarity then evens out.
+     * the readily evaporable water, then falling in a straight line. The layers share in it by
+     * depth ({@link Layers#evaporationShare}) and by what they still hold above air-dry, so that a
+     * dry top hands the demand down instead of shutting it off; capillarity then evens out.
      */
     private void evaporate(double wantedMm, double[] shade) {
         Arrays.fill(soilEvaporationMm, 0);

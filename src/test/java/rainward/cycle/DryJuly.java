@@ -173,7 +173,10 @@ final class DryJuly {
                         3));
     }
 
-    /** Dry and hot, showery and cooler after 24 mm at 95 % between Wednesday 19:00 and Thursday 1:00. */
+    /**
+     * Dry and hot, showery and cooler after 24 mm at 95 % between Wednesday 19:00 and Thursday
+     * 1:00.
+     */
     static ForecastSeries storm(GeoPoint place) {
         int hours = 168;
         double[] airTempC = new double[hours];
@@ -182,7 +185,8 @@ final class DryJuly {
         double[] sky = new double[hours];
         for (int h = 0; h < hours; h++) {
             boolean cool = h > STORM_AFTER_HOURS;
-            airTempC[h] = (cool ? 20 : 25) + (cool ? 4 : 7) * Math.cos((h - 11) / 24.0 * 2 * Math.PI);
+            airTempC[h] =
+                    (cool ? 20 : 25) + (cool ? 4 : 7) * Math.cos((h - 11) / 24.0 * 2 * Math.PI);
             dewPointC[h] = 15;
             windMps[h] = 2.5;
             sky[h] = cool ? 0.7 : 0.2;
