@@ -43,6 +43,7 @@ class UnitNamesTest {
             "Minutes",
             "H",
             "Hour",
+            "Minute",
             "Hours",
             "Day",
             "Days",
@@ -84,6 +85,7 @@ class UnitNamesTest {
             "index",
             "offset",
             "ph",
+            "price",
             "priority",
             "probability",
             "quantile",
@@ -93,24 +95,15 @@ class UnitNamesTest {
             "shape",
             "share",
             "skill",
+            "stock",
+            "sums",
+            "value",
             "weight",
             "worth");
 
     /** Names that the JSON of the commands has promised to keep. */
-    static final Set<String> PROMISED = Set.of(
-            "acres",
-            "chanceOfStand",
-            "chanceNow",
-            // verify soil
-            "r",
-            "ubRmse",
-            "bias",
-            "bucketR",
-            "bucketUbRmse",
-            "persistenceUbRmse",
-            "dayPersistenceUbRmse",
-            "dayUbRmse",
-            "weekUbRmse");
+    static final Set<String> PROMISED =
+            Set.of("acres", "chanceOfStand", "chanceNow", "best", "bound");
 
     private static final Pattern UNIT = unitAtTheEnd();
 

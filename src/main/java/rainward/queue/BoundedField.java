@@ -27,7 +27,7 @@ record BoundedField(int site, int seederClass, int wayIn, SeedingEnds ends, List
      * @param minutes of the fastest of them
      * @param aheadMinutes by which it is done before seeding ends, at least
      */
-    record Need(int machines, double minutes, int aheadMinutes) {
+    record Need(int machines, double workMinutes, int aheadMinutes) {
 
         /** Hour in which it must be done, for seeding that ends in {@code hour}. */
         int dueHour(int hour) {
@@ -90,14 +90,14 @@ record BoundedField(int site, int seederClass, int wayIn, SeedingEnds ends, List
             int end = ends.best(h, minutePrice);
             gains[h] = end < 0
                     ? Double.NEGATIVE_INFINITY
-                    : ends.earned()[h][end] - ends.price(ends.ends()[h][end], minutePrice);
+                    : ends.earnedWorth()[h][end] - ends.price(ends.ends()[h][end], minutePrice);
         }
         for (Need need : needs) {
             double[] openPrice = open[need.machines()];
             double[] shiftPrice = shift[need.machines()];
             for (int h = 0; h < gains.length; h++) {
                 int due = need.dueHour(h);
-                gains[h] -= need.minutes() * (openPrice[due] + shiftPrice[due]);
+                gains[h] -= need.workMinutes() * (openPrice[due] + shiftPrice[due]);
             }
         }
         return gains;

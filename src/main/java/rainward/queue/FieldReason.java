@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param field its name
  * @param rank its place in the order
- * @param dayLater what it loses if it is seeded a day later [ha of full stand]; below zero: it
+ * @param dayLaterHa what it loses if it is seeded a day later [ha of full stand]; below zero: it
  *     gains
  * @param goodUntil until when seeding earns at least nine tenths of what is planned
  * @param before field that the seeder does just before, if any
@@ -19,7 +19,7 @@ import java.util.Optional;
 public record FieldReason(
         String field,
         int rank,
-        double dayLater,
+        double dayLaterHa,
         Optional<Instant> goodUntil,
         Optional<String> before,
         List<ItemReason> items,

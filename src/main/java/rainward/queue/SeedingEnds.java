@@ -12,16 +12,16 @@ import rainward.queue.search.Yield;
  *
  * @param minutes of seeding; zero where it may rest over a night and takes no known hours
  * @param ends by hour
- * @param earned for each end [ha of full stand]
+ * @param earnedWorth for each end [ha of full stand]
  */
-record SeedingEnds(int minutes, int[][] ends, double[][] earned) {
+record SeedingEnds(int minutes, int[][] ends, double[][] earnedWorth) {
 
     static SeedingEnds of(Task seed, int hours, int earliest) {
         int minutes = BoundedWork.fastest(seed);
         int longest = seed.hands().stream().mapToInt(Task.Hand::minutes).max().orElse(0);
         boolean mayRest = longest > OpenTime.IN_ONE_GO_MINUTES;
         int[][] ends = new int[hours][];
-        double[][] earned = new double[hours][];
+        double[][] earnedWorth = new double[hours][];
         for (int h = 0; h < hours; h++) {
             TreeSet<Integer> at = new TreeSet<>();
             for (Task.Hand hand : seed.hands()) {
@@ -32,12 +32,13 @@ record SeedingEnds(int minutes, int[][] ends, double[][] earned) {
                     .filter(e -> e >= from || mayRest)
                     .mapToInt(e -> e)
                     .toArray();
-            earned[h] = new double[ends[h].length];
+            earnedWorth[h] = new double[ends[h].length];
             for (int i = 0; i < ends[h].length; i++) {
-                earned[h][i] = mayRest ? rested(seed, h, longest) : mean(seed, ends[h][i], minutes);
+                earnedWorth[h][i] =
+                        mayRest ? rested(seed, h, longest) : mean(seed, ends[h][i], minutes);
             }
         }
-        return new SeedingEnds(mayRest ? 0 : minutes, ends, earned);
+        return new SeedingEnds(mayRest ? 0 : minutes, ends, earnedWorth);
     }
 
     /** Ends within {@code (60 h, 60 h + 60]} of work that lies in one stretch. */
@@ -87,7 +88,7 @@ record SeedingEnds(int minutes, int[][] ends, double[][] earned) {
         int best = -1;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < ends[hour].length; i++) {
-            double value = earned[hour][i] - price(ends[hour][i], minutePrice);
+            double value = earnedWorth[hour][i] - price(ends[hour][i], minutePrice);
             if (value > most) {
                 most = value;
                 best = i;

@@ -145,8 +145,8 @@ public final class UpperBound {
                 int end = ends.best(hour, hourPrice[field.seederClass()]);
                 ends.take(ends.ends()[hour][end], hourUse[field.seederClass()]);
                 field.needs().forEach(n -> {
-                    use(openUse, n.machines(), n.dueHour(hour), n.minutes());
-                    use(shiftUse, n.machines(), n.dueHour(hour), n.minutes());
+                    use(openUse, n.machines(), n.dueHour(hour), n.workMinutes());
+                    use(shiftUse, n.machines(), n.dueHour(hour), n.workMinutes());
                 });
             }
         }

@@ -37,7 +37,7 @@ public final class ReadinessModel {
         int hour = ahead.traces().hourOf(prospect.timeOf(prospect.nextHour()));
         RainAhead rain = RainAhead.of(ahead.traces(), hour, rules);
         Readiness.Parts parts = PartScores.of(prospect, rain, ahead, hour);
-        boolean wait = prospect.shareOfBest() < rules.waitBelow();
+        boolean wait = prospect.shareOfBest() < rules.waitBelowShare();
         return new Readiness(
                 question.item().field().name(),
                 (int) Math.round(100 * prospect.chance() * prospect.shareOfBest()),

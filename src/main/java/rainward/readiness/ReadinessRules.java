@@ -12,7 +12,7 @@ import rainward.farm.Require;
  * @param hardRainMmPerH a 30-minute burst from here on is called hard; rule of thumb from memory
  *     [mm/h]
  * @param tooOld a forecast older than this is not read as if fresh
- * @param waitBelow seeding now is advised where it brings at least this share of the best hour
+ * @param waitBelowShare seeding now is advised where it brings at least this share of the best hour
  */
 public record ReadinessRules(
         double workableShare,
@@ -20,7 +20,7 @@ public record ReadinessRules(
         Duration lookAhead,
         double hardRainMmPerH,
         Duration tooOld,
-        double waitBelow) {
+        double waitBelowShare) {
 
     /** What the program uses. */
     public static final ReadinessRules DEFAULT =
@@ -30,7 +30,7 @@ public record ReadinessRules(
         Require.inRange("workableShare", workableShare, 0.01, 1);
         Require.positive("usefulRainMm", usefulRainMm);
         Require.positive("hardRainMmPerH", hardRainMmPerH);
-        Require.inRange("waitBelow", waitBelow, 0, 1);
+        Require.inRange("waitBelowShare", waitBelowShare, 0, 1);
         Require.that(lookAhead.toHours() >= 1, "lookAhead is " + lookAhead);
         Require.that(!tooOld.isNegative(), "tooOld is " + tooOld);
     }

@@ -103,7 +103,7 @@ final class ComponentRun {
         double classes = basePotentialsMpa.length;
         double before = 1 / kept.rain[grid.firstStep() + s];
         double leftAtEnd = kept.rain[grid.steps()] * before;
-        double plants = share.plants() / classes;
+        double plants = share.plantShare() / classes;
         double came = plants * before;
         tally.plants(s, came * sum.plants, came * sum.worth, came * sum.step);
         tally.open(s, plants * leftAtEnd * sum.underWay, plants * leftAtEnd * sum.waiting);

@@ -9,10 +9,10 @@ import rainward.farm.SeedingMethod;
  * weight x plants over drilled seed; so a heavier rate for broadcast seed makes up for what does
  * not find soil.
  *
- * @param plants stand that all seed of it would make where none is lost
+ * @param plantShare stand that all seed of it would make where none is lost
  * @param weight of its losses, the components together 1
  */
-record ComponentShare(double plants, double weight) {
+record ComponentShare(double plantShare, double weight) {
 
     static ComponentShare of(StandCase question, MixComponent component, StandRules rules) {
         SeedingMethod method = question.conditions().method();

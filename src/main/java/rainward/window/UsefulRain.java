@@ -39,10 +39,10 @@ final class UsefulRain {
      * A wet spell on one trace.
      *
      * @param hour of the traces in which it begins
-     * @param mm total
+     * @param rainMm total
      * @param peakMmPerH greatest 30-minute intensity
      */
-    record Spell(int hour, double mm, double peakMmPerH) {}
+    record Spell(int hour, double rainMm, double peakMmPerH) {}
 
     /** First spell that begins in {@code [from, end)} and brings at least {@code leastMm}. */
     static Optional<Spell> first(Traces traces, int trace, Range range, double leastMm) {

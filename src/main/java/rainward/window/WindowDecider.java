@@ -150,7 +150,7 @@ public final class WindowDecider {
                             + " h "
                             + (shift.isNegative() ? "earlier" : "later")
                             + " than was told");
-        } else if (Math.abs(step) >= rules.change().chanceStep()) {
+        } else if (Math.abs(step) >= rules.change().stepChance()) {
             tell(
                     window,
                     Step.CHANGE,

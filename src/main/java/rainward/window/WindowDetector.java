@@ -116,7 +116,7 @@ public final class WindowDetector {
                         .mapToLong(s -> property.traces().timeOf(s.hour()).getEpochSecond())
                         .sorted()
                         .toArray(),
-                spells.stream().mapToDouble(UsefulRain.Spell::mm).sorted().toArray(),
+                spells.stream().mapToDouble(UsefulRain.Spell::rainMm).sorted().toArray(),
                 new Shares(count, spells.size(), hard)));
     }
 

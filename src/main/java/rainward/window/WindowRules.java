@@ -43,13 +43,13 @@ public record WindowRules(Watch watch, Change change, Manners manners) {
      *
      * @param leastShift of the middle arrival, close to it
      * @param shiftFraction of the time still to go, where that is more
-     * @param chanceStep change of the chance
+     * @param stepChance change of the chance
      */
-    public record Change(Duration leastShift, double shiftFraction, double chanceStep) {
+    public record Change(Duration leastShift, double shiftFraction, double stepChance) {
 
         public Change {
             Require.inRange("shiftFraction", shiftFraction, 0, 1);
-            Require.inRange("chanceStep", chanceStep, 0, 1);
+            Require.inRange("stepChance", stepChance, 0, 1);
         }
     }
 

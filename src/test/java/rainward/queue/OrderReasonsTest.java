@@ -39,7 +39,7 @@ class OrderReasonsTest {
     @Test
     void aDaysDelayCostsWhatTheWorthLosesInADay() {
         FieldReason reason = reason(new SmallFarm().with(plot("F1", 2)), "F1");
-        assertThat(reason.dayLater()).isCloseTo(2 * 0.024, within(1e-6));
+        assertThat(reason.dayLaterHa()).isCloseTo(2 * 0.024, within(1e-6));
         assertThat(reason.words()).contains("a day later it would lose 0.05 ha");
     }
 

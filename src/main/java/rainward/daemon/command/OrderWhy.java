@@ -80,7 +80,7 @@ record OrderWhy(
                 why.field(),
                 Optional.of(why.rank()),
                 readiness.score(),
-                why.dayLater(),
+                why.dayLaterHa(),
                 why.goodUntil().map(at -> at.atZone(zone).toOffsetDateTime()),
                 why.before(),
                 why.words(),

@@ -32,6 +32,8 @@ public final class Demo {
 
     private static final LocalDate MONDAY = LocalDate.of(2026, 7, 13);
 
+    private static final int LAST_DAY = 11;
+
     /** What the gauges held on Thursday after the storm [mm]; the weather is invented. */
     private static final Map<String, Double> STORM_MM = Map.of(
             "Mill Pond", 21.0,
@@ -132,10 +134,10 @@ public final class Demo {
         morning(MONDAY.plusDays(3));
         readGauges(MONDAY.plusDays(3));
         afternoon(MONDAY.plusDays(3), 16);
-        for (int day = 4; day <= 8; day++) {
+        for (int day = 4; day <= LAST_DAY; day++) {
             morning(MONDAY.plusDays(day));
         }
-        lookAtStands(MONDAY.plusDays(8));
+        lookAtStands(MONDAY.plusDays(LAST_DAY));
     }
 
     private void takeFieldsIn() throws IOException {
@@ -263,7 +265,7 @@ public final class Demo {
 
     private void lookAtStands(LocalDate day) {
         until(day, 18, 0);
-        telling.heading("Nine days later: what came up");
+        telling.heading("What came up, eleven days after the first seed");
         List<StandDesk.Look> looks = new StandDesk(office).lookAtAll();
         for (StandDesk.Look look : looks) {
             telling.add(look.field() + ": " + look.words());

@@ -129,8 +129,8 @@ final class SampleFields {
     private static double chance(SampleWeather weather, double clay, int hour) {
         double fails = 1 - weather.dryChance();
         for (SampleWeather.Storm s : weather.storms()) {
-            double ahead = s.hour() - hour;
-            double weight = Math.min(1, s.mm() / 12) * s.probability();
+            double ahead = s.startHour() - hour;
+            double weight = Math.min(1, s.rainMm() / 12) * s.probability();
             double good = ahead >= 0
                     ? 0.85 * Math.exp(-ahead / 90)
                     : 0.6 * Math.exp(ahead / (40 + 100 * clay));
@@ -142,9 +142,10 @@ final class SampleFields {
     private static Map<Operation, BitSet> stopped(SampleWeather weather, double clay) {
         BitSet wet = new BitSet();
         for (SampleWeather.Storm s : weather.storms()) {
-            double drying = s.mm() * (0.5 + 4 * clay);
+            double drying = s.rainMm() * (0.5 + 4 * clay);
             if (s.probability() > 0.5) {
-                wet.set((int) s.hour(), (int) Math.min(HOURS, s.hour() + s.hours() + drying));
+                wet.set((int) s.startHour(), (int)
+                        Math.min(HOURS, s.startHour() + s.lengthHours() + drying));
             }
         }
         BitSet wind = (BitSet) wet.clone();

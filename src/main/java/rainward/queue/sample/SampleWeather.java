@@ -25,7 +25,7 @@ record SampleWeather(List<Storm> storms, double dryChance, boolean[] windy) {
      * @param probability that it comes
      * @param mm how much
      */
-    record Storm(double hour, double hours, double probability, double mm) {}
+    record Storm(double startHour, double lengthHours, double probability, double rainMm) {}
 
     static SampleWeather of(GeneratedDays.Kind kind, SplittableRandom random) {
         boolean[] windy = new boolean[GeneratedDays.HORIZON_HOURS / 24];

@@ -136,7 +136,7 @@ public final class Decoder implements Decoding {
     }
 
     /** State before and after an item. */
-    private record Rows(int[] before, double[] sums, int[] after, double[] sumsAfter) {}
+    private record Rows(int[] before, double[] sums, int[] after, double[] laterSums) {}
 
     private void copy(int[] before, double[] sums, int k) {
         System.arraycopy(before, 0, tried[k], 0, before.length);
@@ -147,8 +147,8 @@ public final class Decoder implements Decoding {
         Arrays.fill(notBefore, 0);
         for (int attempt = 0; attempt < REPAIRS; attempt++) {
             System.arraycopy(rows.before, 0, rows.after, 0, rows.before.length);
-            System.arraycopy(rows.sums, 0, rows.sumsAfter, 0, rows.sums.length);
-            assignment.on(rows.after, rows.sumsAfter);
+            System.arraycopy(rows.sums, 0, rows.laterSums, 0, rows.sums.length);
+            assignment.on(rows.after, rows.laterSums);
             int late = firstLate(item, chain, wait);
             if (late == NONE_LATE) {
                 return true;

@@ -121,7 +121,7 @@ class ExampleSettingsTest {
     }
 
     private static String uncommented(String text) {
-        return text.replaceAll("(?m)^#(\\[|[a-z_]+ = )", "$1");
+        return text.replaceAll("(?m)^#(\\[|[a-z0-9_]+ = )", "$1");
     }
 
     /**
@@ -136,7 +136,7 @@ class ExampleSettingsTest {
             } else if (line.startsWith("#[")) {
                 tableIsOut = true;
             }
-            boolean usual = line.matches("#[a-z_]+ = .*") && !line.contains("left out");
+            boolean usual = line.matches("#[a-z0-9_]+ = .*") && !line.contains("left out");
             lines.add(usual && !tableIsOut ? line.substring(1) : line);
         }
         return String.join("\n", lines);
