@@ -91,6 +91,7 @@ class UnitNamesTest {
             "quantile",
             "ratio",
             "readiness",
+            "rmse",
             "score",
             "shape",
             "share",
@@ -103,7 +104,7 @@ class UnitNamesTest {
 
     /** Names that the JSON of the commands has promised to keep. */
     static final Set<String> PROMISED =
-            Set.of("acres", "chanceOfStand", "chanceNow", "best", "bound");
+            Set.of("acres", "chanceOfStand", "chanceNow", "best", "bound", "r", "bucketR", "bias");
 
     private static final Pattern UNIT = unitAtTheEnd();
 
