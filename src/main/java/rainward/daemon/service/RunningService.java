@@ -33,6 +33,7 @@ public final class RunningService implements AutoCloseable {
                         rounds.briefIfMissed();
                         rounds.turn();
                         rounds.send();
+                        giveMemoryBack();
                     });
             schedule.put(
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
@@ -45,6 +46,14 @@ public final class RunningService implements AutoCloseable {
                     + " cannot be opened (" + e.getMessage()
                     + "): move that file away and start again; it is made anew.");
         }
+    }
+
+    /**
+     * A round fills some hundred megabytes for a second, an hour apart. Without this the collector
+     * keeps them from the office PC until it needs room itself.
+     */
+    private static void giveMemoryBack() {
+        System.gc();
     }
 
     @Override
