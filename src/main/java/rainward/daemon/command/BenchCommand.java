@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -97,21 +98,20 @@ public final class BenchCommand implements Runnable {
             name = "service",
             description = {
                 "Start the service as a process of its own, time it until it is ready and read",
-                "its memory when idle, in an empty data folder. Median of --runs."
+                "its memory when idle; then time `order` from a cold start. Medians of --runs.",
+                "",
+                "Name a data folder of your own that no service is using; its fields, forecast and",
+                "settings are what is measured."
             })
     public static final class Service implements Callable<Integer> {
 
-        private static final long IDLE_S = 4;
+        private static final long IDLE_S = 20;
 
         @Option(names = "--runs", paramLabel = "N", description = "How often; else 3.")
         int runs = 3;
 
-        @Option(
-                names = "--config",
-                paramLabel = "FILE",
-                required = true,
-                description = "Settings that the service runs on.")
-        Path config = Path.of("");
+        @Mixin
+        Place place = new Place();
 
         @Option(names = "--json", description = "Print JSON.")
         boolean json;
@@ -120,7 +120,7 @@ public final class BenchCommand implements Runnable {
         CommandSpec spec = CommandSpec.create();
 
         /** The figures, as JSON shows them. */
-        record Answer(double startMs, double idleRssMb) {}
+        record Answer(double startMs, double idleRssMb, double orderMs) {}
 
         @Override
         public Integer call() throws IOException, InterruptedException {
@@ -129,46 +129,66 @@ public final class BenchCommand implements Runnable {
             }
             double[] startMs = new double[runs];
             double[] rssMb = new double[runs];
+            double[] orderMs = new double[runs];
             for (int run = 0; run < runs; run++) {
                 Answer one = once();
                 startMs[run] = one.startMs();
                 rssMb[run] = one.idleRssMb();
+                orderMs[run] = one.orderMs();
             }
-            Answer answer = new Answer(median(startMs), median(rssMb));
+            Answer answer = new Answer(median(startMs), median(rssMb), median(orderMs));
             spec.commandLine()
                     .getOut()
                     .println(
                             json
                                     ? Sheets.json(answer)
                                     : "Ready after " + Math.round(answer.startMs()) + " ms, "
-                                            + Math.round(answer.idleRssMb()) + " MB when idle.");
+                                            + Math.round(answer.idleRssMb())
+                                            + " MB when idle; order after "
+                                            + Math.round(answer.orderMs()) + " ms.");
             return 0;
         }
 
         private Answer once() throws IOException, InterruptedException {
-            Path home = Files.createTempDirectory("rainward-bench");
             long start = System.nanoTime();
-            Process service = new ProcessBuilder(List.of(
-                            ProcessHandle.current().info().command().orElse("java"),
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            "rainward.daemon.Main",
-                            "run",
-                            "--home",
-                            home.toString(),
-                            "--config",
-                            config.toAbsolutePath().toString()))
-                    .redirectErrorStream(true)
-                    .start();
+            Process service = start("run");
             try {
                 awaitReady(service);
                 double startMs = (System.nanoTime() - start) / 1e6;
                 TimeUnit.SECONDS.sleep(IDLE_S);
-                return new Answer(startMs, residentMb(service.pid()));
+                double rssMb = residentMb(service.pid());
+                service.destroy();
+                service.waitFor();
+                return new Answer(startMs, rssMb, orderMs());
             } finally {
                 service.destroy();
                 service.waitFor();
             }
+        }
+
+        private double orderMs() throws IOException, InterruptedException {
+            long start = System.nanoTime();
+            Process order = start("order");
+            order.getInputStream().readAllBytes();
+            if (order.waitFor() != 0) {
+                throw Refusal.badInput("The order could not be made; see `rainward check`.");
+            }
+            return (System.nanoTime() - start) / 1e6;
+        }
+
+        private Process start(String command) throws IOException {
+            return new ProcessBuilder(List.of(
+                            ProcessHandle.current().info().command().orElse("java"),
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            "rainward.daemon.Main",
+                            command,
+                            "--home",
+                            place.home().path().toString(),
+                            "--config",
+                            place.settingsFile().toAbsolutePath().toString()))
+                    .redirectErrorStream(true)
+                    .start();
         }
 
         private static void awaitReady(Process service) throws IOException {

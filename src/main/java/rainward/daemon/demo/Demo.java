@@ -210,6 +210,10 @@ public final class Demo {
                 office.now(),
                 "new forecast; " + turn.result().outlook().plan().items().size()
                         + " stages in the order");
+        if (day.equals(MONDAY.plusDays(3))) {
+            telling.add("workable again: all but " + tooWet(turn) + " of " + waiting(turn)
+                    + " waiting fields");
+        }
         turn.publicAlerts()
                 .forEach(
                         alert -> telling.add("ALERT  " + alert.alert().message().headline()));
@@ -247,18 +251,21 @@ public final class Demo {
                                 .collect(Collectors.joining(", ")));
         Rounds.Turn turn = rounds.turn();
         turn.told().forEach(this::tellWindow);
-        telling.add("too wet to work: " + tooWet(turn) + " of "
-                + turn.result().outlook().fields().stream()
-                        .filter(f -> f.item().status().waiting())
-                        .count()
-                + " waiting fields");
+        telling.add(
+                "too wet to work: " + tooWet(turn) + " of " + waiting(turn) + " waiting fields");
+    }
+
+    private static long waiting(Rounds.Turn turn) {
+        return turn.result().outlook().fields().stream()
+                .filter(f -> f.item().status().waiting())
+                .count();
     }
 
     private static long tooWet(Rounds.Turn turn) {
         return turn.result().outlook().fields().stream()
                 .flatMap(f -> f.seedbed().stream())
                 .filter(bed -> bed.workableFrom()
-                        .filter(at -> at.isBefore(turn.result().outlook().asOf()))
+                        .filter(at -> !at.isAfter(turn.result().outlook().asOf()))
                         .isEmpty())
                 .count();
     }

@@ -28,6 +28,8 @@ public final class Rounds {
     /** A brief this long after its hour would be about a day that is over. */
     private static final Duration BRIEF_STILL_OF_USE = Duration.ofHours(18);
 
+    private static final String IN_USE = "service in use";
+
     private final Office office;
     private final WeatherDesk weather;
     private final PlanningDesk planning;
@@ -91,7 +93,6 @@ public final class Rounds {
         LocalDate day = slot.latestDay(now);
         Instant due = slot.on(day);
         if (Duration.between(due, now).compareTo(BRIEF_STILL_OF_USE) > 0) {
-            LOG.warn("The brief of {} is no longer of use; the next one comes tomorrow.", day);
             return Optional.empty();
         }
         if (office.store().read(books -> books.briefs().of(day)).isPresent()) {
@@ -104,13 +105,35 @@ public final class Rounds {
         return brief;
     }
 
-    /** A brief whose turn was lost with the schedule's file is made up for. */
+    /** When the service ran here for the first time. */
+    record InUse(Instant since) {}
+
+    /** Notes the first start; briefs that were due before it are nobody's. */
+    void startsNow() {
+        office.store().inTransaction(books -> {
+            if (books.lastKnown().find(IN_USE, InUse.class).isEmpty()) {
+                books.lastKnown().put(IN_USE, office.now(), new InUse(office.now()));
+            }
+            return IN_USE;
+        });
+    }
+
+    /**
+     * A brief whose turn was lost, because the process died in it or the schedule's file is gone,
+     * is made up for.
+     */
     public void briefIfMissed() {
         DailySlot slot = new DailySlot(office.settings().mail().briefAt(), office.zone());
         LocalDate day = slot.latestDay(office.now());
-        boolean inUse =
-                office.store().read(books -> books.briefs().lastBefore(day)).isPresent();
-        if (inUse) {
+        boolean wanted = office.store().read(books -> {
+            boolean before = books.briefs().lastBefore(day).isPresent();
+            boolean running = books.lastKnown()
+                    .find(IN_USE, InUse.class)
+                    .filter(use -> use.since().isBefore(slot.on(day)))
+                    .isPresent();
+            return before || running;
+        });
+        if (wanted) {
             brief();
         }
     }

@@ -15,6 +15,8 @@ public final class RunningService implements AutoCloseable {
 
     private static final Duration POST_EVERY = Duration.ofMinutes(1);
 
+    private static final String POST = "post";
+
     private final Schedule schedule;
 
     private RunningService(Schedule schedule) {
@@ -30,7 +32,6 @@ public final class RunningService implements AutoCloseable {
             Schedule schedule = Schedule.open(office.home().schedule());
             schedule.put(
                     new Job.Steady("pull", office.settings().weather().pace().pullEvery()), () -> {
-                        rounds.briefIfMissed();
                         rounds.turn();
                         rounds.send();
                         giveMemoryBack();
@@ -38,8 +39,14 @@ public final class RunningService implements AutoCloseable {
             schedule.put(
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
                     rounds::brief);
-            schedule.put(new Job.Steady("post", POST_EVERY), rounds::send);
+            schedule.put(new Job.Steady(POST, POST_EVERY), () -> {
+                rounds.briefIfMissed();
+                rounds.send();
+            });
+            rounds.startsNow();
             schedule.start();
+            // A process that died in the middle of a turn left its work for this one.
+            schedule.runNow(POST);
             return new RunningService(schedule);
         } catch (SchedulerException | SQLException e) {
             throw Refusal.badWorld("The schedule in " + office.home().schedule()
