@@ -151,7 +151,8 @@ final class Changes {
     }
 
     private static Stream<RainPicture.Bar> bars(Map<String, RainPicture> rain, String property) {
-        return Stream.ofNullable(rain.get(property)).flatMap(picture -> picture.bars().stream());
+        return Optional.ofNullable(rain.get(property)).stream()
+                .flatMap(picture -> picture.bars().stream());
     }
 
     private Optional<String> chanceMoved(String field) {
