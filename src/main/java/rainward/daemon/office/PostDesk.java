@@ -1,5 +1,6 @@
 package rainward.daemon.office;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,9 +27,11 @@ import rainward.farm.Property;
 import rainward.mail.BundledLettering;
 import rainward.mail.Courier;
 import rainward.mail.MimeLetter;
+import rainward.mail.Packing;
 import rainward.mail.Postman;
 import rainward.mail.SmtpCourier;
 import rainward.mail.SmtpSettings;
+import rainward.mail.WebhookCourier;
 import rainward.store.Books;
 import rainward.store.BriefLog;
 import rainward.store.WindowLog;
@@ -43,6 +46,8 @@ public final class PostDesk {
 
     private static final String LAST_BRIEF = "last brief";
     private static final String TOLD = "told";
+
+    private static final Duration HOOK_TIMEOUT = Duration.ofSeconds(30);
 
     private final Office office;
     private final LetterMaker letters = new LetterMaker(BundledLettering.read());
@@ -68,6 +73,13 @@ public final class PostDesk {
                 .server()
                 .ifPresent(server ->
                         couriers.put(Outgoing.Channel.MAIL, new SmtpCourier(smtp(office, server))));
+        Map<String, byte[]> secrets = new TreeMap<>();
+        office.settings()
+                .mail()
+                .hookSecrets()
+                .forEach((where, secret) ->
+                        secrets.put(where, secret.reveal().getBytes(StandardCharsets.UTF_8)));
+        couriers.put(Outgoing.Channel.WEBHOOK, new WebhookCourier(HOOK_TIMEOUT, secrets));
         return couriers;
     }
 
@@ -287,13 +299,7 @@ public final class PostDesk {
                 .server()
                 .map(Settings.MailServer::triedFor)
                 .orElse(RetrySchedule.TRIED_FOR);
-        books.outbox()
-                .put(new Outgoing(
-                        new Outgoing.Key(letter.event(), recipient.address().where()),
-                        recipient.address().channel(),
-                        letter.subject(),
-                        mime().bytes(letter, recipient),
-                        new Outgoing.Times(now, now, now.plus(triedFor))));
+        books.outbox().put(new Packing(mime(), triedFor).pack(letter, recipient, now));
     }
 
     private MimeLetter mime() {
