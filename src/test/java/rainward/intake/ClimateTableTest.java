@@ -20,6 +20,12 @@ class ClimateTableTest {
     }
 
     @Test
+    void everyRegionWithDatesOfSowingHasAClimate() {
+        assertThat(new SharedTables(TableFolder.onClassPath()).regions())
+                .allSatisfy(region -> assertThat(TABLE.of(region).months()).hasSize(12));
+    }
+
+    @Test
     void anUnknownRegionIsNamedWithThoseThatAreKnown() {
         assertThatThrownBy(() -> TABLE.of("the moon"))
                 .isInstanceOf(BadTableException.class)
