@@ -1,9 +1,7 @@
 package rainward.daemon.office;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import rainward.cycle.Cycle;
@@ -86,15 +84,5 @@ public final class PlanningDesk {
             books.plans().add(new PlanLog.GivenPlan(plan, asOf, cause));
         }
         books.lastKnown().put(WINDOWS, asOf, result.windows().next());
-    }
-
-    /** The order that the crew has. */
-    public Optional<PlanLog.GivenPlan> lastOrder() {
-        return office.store().read(books -> books.plans().last());
-    }
-
-    /** Orders given out since a moment. */
-    public List<PlanLog.GivenPlan> ordersSince(Instant moment) {
-        return office.store().read(books -> books.plans().since(moment));
     }
 }

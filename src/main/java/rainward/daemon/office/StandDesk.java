@@ -2,7 +2,6 @@ package rainward.daemon.office;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,7 +14,6 @@ import rainward.farm.Property;
 import rainward.farm.Recipe;
 import rainward.farm.StageRecord;
 import rainward.stand.StandOutlook;
-import rainward.store.JournalEntry;
 import rainward.weather.PastWeather;
 
 /** Where seeded fields are looked back on. */
@@ -105,16 +103,5 @@ public final class StandDesk {
         return losses.heatFraction() > losses.falseStartFraction()
                 ? "killed by heat"
                 : "started, then dried out";
-    }
-
-    /** Writes down what somebody saw. */
-    public void write(String field, JournalEntry.Kind kind, String by) {
-        ZonedDateTime now = office.now().atZone(office.zone());
-        office.store()
-                .inTransaction(books -> books.journal()
-                        .say(
-                                field,
-                                kind,
-                                new JournalEntry.Said(now.toInstant(), now.toInstant(), by)));
     }
 }
