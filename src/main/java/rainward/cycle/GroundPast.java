@@ -46,7 +46,9 @@ final class GroundPast {
         this.past = past;
         this.events = Stream.concat(
                         item.status().stages().stream().flatMap(done -> worked(done, recipe)),
-                        words.stream().map(w -> new GroundEvent.Seen(inside(w.at()), w.word())))
+                        words.stream()
+                                .filter(w -> !w.at().isBefore(past.air().start()))
+                                .map(w -> new GroundEvent.Seen(inside(w.at()), w.word())))
                 .sorted(Comparator.comparing(GroundEvent::at))
                 .toList();
     }

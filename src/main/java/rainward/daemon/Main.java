@@ -18,6 +18,7 @@ import rainward.daemon.command.RainCommand;
 import rainward.daemon.command.ReadyCommand;
 import rainward.daemon.command.RunCommand;
 import rainward.daemon.command.SeederCommand;
+import rainward.daemon.command.SoilCommand;
 import rainward.daemon.command.StageCommand;
 import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.VerifyCommand;
@@ -64,6 +65,7 @@ import rainward.store.StoreException;
             StageCommand.Done.class,
             StageCommand.Undo.class,
             RainCommand.class,
+            SoilCommand.class,
             StandCommand.class,
             SeederCommand.class,
             VerifyCommand.class,

@@ -24,6 +24,10 @@ public final class Books {
         return new StageJournal(handle);
     }
 
+    public SoilBook soilWords() {
+        return new SoilBook(handle);
+    }
+
     public StandBook stands() {
         return new StandBook(handle);
     }

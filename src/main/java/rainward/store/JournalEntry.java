@@ -34,7 +34,13 @@ public record JournalEntry(long id, String field, Kind kind, Said said, Detail d
         TAKEN_BACK,
         STAND_UP,
         STAND_THIN,
-        STAND_FAILED
+        STAND_FAILED,
+        /** Somebody dug: it crumbles at seed depth. */
+        SOIL_DRY,
+        /** Somebody dug: it holds a ball at seed depth. */
+        SOIL_MOIST,
+        /** Somebody dug: it glistens or sticks at seed depth. */
+        SOIL_WET
     }
 
     /**

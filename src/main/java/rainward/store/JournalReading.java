@@ -71,6 +71,7 @@ final class JournalReading {
             case TAKEN_BACK -> dropped = false;
             case STAND_UP -> status = in(FieldState.UP, status.sownMix());
             case STAND_THIN, STAND_FAILED -> newRound();
+            case SOIL_DRY, SOIL_MOIST, SOIL_WET -> {}
             case UNDONE -> throw new IllegalStateException("an undoing does not count itself");
         }
     }

@@ -54,7 +54,7 @@ public final class PlanningDesk {
                 books.plans().last().map(PlanLog.GivenPlan::plan),
                 books.lastKnown().find(WINDOWS, WindowRecord.class).orElse(WindowRecord.NOTHING),
                 Set.of(),
-                Map.of());
+                books.soilWords().all());
     }
 
     /**

@@ -1,0 +1,93 @@
+package rainward.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rainward.daemon.demo.InventedWeather;
+
+/** The word of somebody who dug, typed on the demo's Monday morning. */
+class SoilCommandsIT {
+
+    private static final String FIELD = "MP2 Long Pond";
+
+    @TempDir
+    Path home;
+
+    private final InventedWeather weather = new InventedWeather();
+    private Desk desk = new Desk(Path.of(""), Instant.EPOCH);
+
+    @BeforeEach
+    void pullTheWeather() {
+        desk = new Desk(home, InventedWeather.MONDAY).withWeatherFrom(weather.address(), """
+
+                [order]
+                thinking = "1 s"
+                """);
+        assertThat(desk.type("import", "config/demo-fields.geojson").exitCode()).isZero();
+        assertThat(desk.type("pull").exitCode()).isZero();
+    }
+
+    @AfterEach
+    void stop() {
+        weather.close();
+    }
+
+    private JsonNode sheets() {
+        return desk.type("ready", "--json").json();
+    }
+
+    private static JsonNode told(JsonNode sheets, String field) {
+        for (JsonNode sheet : sheets) {
+            if (sheet.path("field").asText().equals(field)) {
+                return sheet;
+            }
+        }
+        throw new AssertionError("no readiness of " + field);
+    }
+
+    @Test
+    void wordMovesTheReadinessOfItsFieldUntilItIsTakenBack() {
+        JsonNode first = sheets();
+        JsonNode before = told(first, FIELD);
+
+        Desk.Said said = desk.type("soil", "MP2", "moist", "--by", "Marnie");
+
+        assertThat(said.out()).contains("MP2 Long Pond: moist at seed depth, Mon 13 Jul 05:00.");
+        JsonNode sheets = sheets();
+        JsonNode told = told(sheets, FIELD);
+        assertThat(told.path("parts").path("moisture").asInt())
+                .isGreaterThan(before.path("parts").path("moisture").asInt() + 20);
+        assertThat(told.path("readiness").asInt())
+                .isGreaterThan(before.path("readiness").asInt());
+        assertThat(told(sheets, "MP1 Orchard Strip")).isEqualTo(told(first, "MP1 Orchard Strip"));
+
+        assertThat(desk.type("soil", "MP2", "--undo").out()).contains("does not count any more");
+        assertThat(sheets()).isEqualTo(first);
+        assertThat(desk.type("soil", "MP2", "--undo", "--json")
+                        .json()
+                        .path("outcome")
+                        .asText())
+                .isEqualTo("already so");
+    }
+
+    @Test
+    void wordThatTellsNothingIsRefusedWithWhatWould() {
+        assertThat(desk.type("soil", "MP2", "soggy").err())
+                .contains("'soggy' is no word for soil here: write one of dry, moist, wet.");
+        assertThat(desk.type("soil", "MP2").err()).contains("dry, moist or wet", "--undo");
+        assertThat(desk.type("soil", "MP2", "dry", "--undo").exitCode()).isEqualTo(2);
+        assertThat(desk.type("soil", "MP2", "dry", "--at", "2026-07-13 09:00").err())
+                .contains("still to come");
+        assertThat(desk.at(InventedWeather.MONDAY.plus(Duration.ofDays(100)))
+                        .type("soil", "MP2", "dry", "--at", "2026-07-13 09:00")
+                        .err())
+                .contains("tells nothing any more");
+    }
+}
