@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
 import rainward.farm.Roster;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 import rainward.weather.HourlyAir;
 
 /**

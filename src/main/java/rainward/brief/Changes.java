@@ -16,8 +16,8 @@ import rainward.brief.Change.Kind;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
 import rainward.farm.FieldState;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
 
 /** What is different from the order before, and why, as far as the numbers tell. */
 final class Changes {

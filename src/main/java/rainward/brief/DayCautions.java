@@ -12,7 +12,7 @@ import rainward.cycle.Outlook;
 import rainward.farm.FieldCase;
 import rainward.farm.Operation;
 import rainward.farm.Window;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.weather.HourlyAir;
 
 /** The dangers of one day, from its weather, its work and its ground. */

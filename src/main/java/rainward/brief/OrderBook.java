@@ -14,7 +14,7 @@ import rainward.brief.Orders.StageLine;
 import rainward.cycle.Outlook;
 import rainward.farm.Field;
 import rainward.farm.Window;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 
 /** The order of a plan, field by field. */
 final class OrderBook {

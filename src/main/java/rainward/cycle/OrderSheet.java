@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness;
 import rainward.weather.ForecastSeries;
 

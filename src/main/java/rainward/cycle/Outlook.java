@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.farm.FieldCase;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 import rainward.readiness.Readiness;
 import rainward.stand.StandOutlook;
 import rainward.weather.ForecastSeries;

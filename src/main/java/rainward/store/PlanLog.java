@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 
 /** Orders that were given out, so that the next one can say what changed. */
 public final class PlanLog {

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import rainward.farm.Crew;
 import rainward.farm.Operation;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
 
 /** The last moments at which seeding may start so that all that fits is still done in time. */
 final class LastStarts {

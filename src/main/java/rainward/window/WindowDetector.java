@@ -13,8 +13,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import rainward.farm.Crew;
 import rainward.farm.GeoPoint;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
 
 /** Finds stretches that end with useful rain. */
 public final class WindowDetector {

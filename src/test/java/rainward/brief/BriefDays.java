@@ -15,7 +15,7 @@ import rainward.farm.Field;
 import rainward.farm.FieldState;
 import rainward.farm.Operation;
 import rainward.farm.StageRecord;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness.Gate;
 import rainward.weather.PublicAlert;
 import rainward.window.StormWindow;

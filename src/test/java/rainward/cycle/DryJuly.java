@@ -36,7 +36,7 @@ import rainward.farm.Window;
 import rainward.intake.ClimateTable;
 import rainward.intake.Shipped;
 import rainward.intake.TableFolder;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.PlanProblem;
 import rainward.weather.Climate;
 import rainward.weather.DailyWeather;
 import rainward.weather.ForecastSeries;

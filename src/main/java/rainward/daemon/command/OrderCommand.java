@@ -15,7 +15,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 
 /** Prints the order as it stands. */
 @Command(

@@ -14,11 +14,11 @@ import java.util.function.Supplier;
 import rainward.cycle.Cycle;
 import rainward.daemon.office.Refusal;
 import rainward.farm.UnitSystem;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
-import rainward.queue.Planner;
-import rainward.queue.WhatIf;
+import rainward.queue.plan.Planner;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
+import rainward.queue.reasons.WhatIf;
 import rainward.queue.search.Effort;
 
 /**

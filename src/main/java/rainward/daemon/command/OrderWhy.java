@@ -12,10 +12,10 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldStatus;
 import rainward.farm.UnitSystem;
-import rainward.queue.FieldReason;
-import rainward.queue.ItemReason;
-import rainward.queue.OrderReasons;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
+import rainward.queue.reasons.FieldReason;
+import rainward.queue.reasons.ItemReason;
+import rainward.queue.reasons.OrderReasons;
 import rainward.readiness.Readiness;
 
 /**

@@ -17,7 +17,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.store.Books;
 import rainward.store.JournalEntry;
 import rainward.store.StandBook;

@@ -22,7 +22,7 @@ import rainward.daemon.service.Rounds;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Window;
 import rainward.feed.Pacing;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.weather.RainObservation;
 import rainward.weather.RainOrigin;
 import rainward.window.WindowDecision;

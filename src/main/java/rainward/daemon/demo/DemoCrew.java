@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import rainward.daemon.office.Office;
 import rainward.farm.Field;
 import rainward.farm.Recipe;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 import rainward.store.StageWord;
 import rainward.store.Verdict;
 

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import rainward.cycle.Cycle;
 import rainward.cycle.CycleInput;
 import rainward.farm.Property;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 import rainward.queue.search.Effort;
 import rainward.store.Books;
 import rainward.store.PlanLog;

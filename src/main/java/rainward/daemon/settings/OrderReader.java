@@ -3,7 +3,7 @@ package rainward.daemon.settings;
 import java.time.Duration;
 import java.time.LocalTime;
 import rainward.farm.Quantity;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.PlanProblem;
 
 /** How the queue is made, and when an alert goes out. */
 final class OrderReader {

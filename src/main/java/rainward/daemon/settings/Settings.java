@@ -12,7 +12,7 @@ import rainward.farm.Crew;
 import rainward.farm.Mix;
 import rainward.farm.Recipe;
 import rainward.farm.UnitSystem;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.PlanProblem;
 import rainward.window.WindowRules;
 
 /**

@@ -13,8 +13,8 @@ import rainward.input.Gap;
 import rainward.input.seed.Fill;
 import rainward.input.seed.SeedLot;
 import rainward.input.seeder.StartingSetting;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
 
 /**
  * What goes on the trucks on one day.

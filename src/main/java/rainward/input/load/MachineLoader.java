@@ -17,7 +17,7 @@ import rainward.input.seed.SeedNeed;
 import rainward.input.seed.Sowing;
 import rainward.input.seeder.SeedSize;
 import rainward.input.seeder.StartingSetting;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.PlanItem;
 
 /** Works out the day of one machine after another, and gathers what it could not work out. */
 final class MachineLoader {

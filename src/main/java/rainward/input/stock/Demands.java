@@ -11,7 +11,7 @@ import rainward.farm.SeedingMethod;
 import rainward.input.load.LoadSheet;
 import rainward.input.load.Supplies;
 import rainward.input.seed.SeedLot;
-import rainward.queue.Plan;
+import rainward.queue.problem.Plan;
 
 /** What the days ahead take, and how far the seed in the shed goes. */
 public final class Demands {

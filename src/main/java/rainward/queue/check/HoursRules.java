@@ -12,9 +12,9 @@ import rainward.farm.CrewHours;
 import rainward.farm.GeoPoint;
 import rainward.farm.Person;
 import rainward.farm.Window;
-import rainward.queue.Job;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 import rainward.weather.SunTimes;
 
 /** Nobody works outside the shift, in the dark, while away or on ground that is stopped. */

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rainward.queue.Job;
+import rainward.queue.problem.Job;
 
 /** Jobs by name; of two with the same name the first counts. */
 final class NamedJobs {

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import rainward.queue.Job;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 
 /** Names every rule that a plan breaks. */
 public final class PlanChecker {

@@ -12,11 +12,11 @@ import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.StageRecord;
 import rainward.farm.Window;
-import rainward.queue.Job;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
-import rainward.queue.Roads;
+import rainward.queue.pace.Roads;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 
 /** Machines and people need time to get from place to place, within a shift. */
 final class RoadRules {

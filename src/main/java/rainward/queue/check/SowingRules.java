@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import rainward.farm.Operation;
 import rainward.farm.Window;
-import rainward.queue.Job;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 
 /** Seed goes in only in season, is in the shed, and the plan claims no more than it earns. */
 final class SowingRules {

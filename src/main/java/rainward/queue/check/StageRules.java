@@ -10,10 +10,10 @@ import java.util.Optional;
 import rainward.farm.Machine;
 import rainward.farm.Stage;
 import rainward.farm.StageRecord;
-import rainward.queue.Job;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
-import rainward.queue.WorkTime;
+import rainward.queue.pace.WorkTime;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 
 /** Every open stage is done once, in order, with its waits, for as long as it takes. */
 final class StageRules {

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
-import rainward.queue.Job;
-import rainward.queue.PlanProblem;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.PlanProblem;
 
 /** Days in mid-July, invented: fields on scattered properties, a crew, eight days of weather. */
 public final class GeneratedDays {

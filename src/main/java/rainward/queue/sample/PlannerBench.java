@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongSupplier;
-import rainward.queue.PlanProblem;
-import rainward.queue.Planner;
-import rainward.queue.UpperBound;
+import rainward.queue.bound.UpperBound;
+import rainward.queue.plan.Planner;
+import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Effort;
 
 /**

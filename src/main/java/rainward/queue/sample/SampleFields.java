@@ -22,7 +22,7 @@ import rainward.farm.SoilTexture;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.StageRecord;
-import rainward.queue.Job;
+import rainward.queue.problem.Job;
 
 /** Invented fields: 0.2 to 4.9 ha, on loam or heavier ground, some with work done already. */
 final class SampleFields {

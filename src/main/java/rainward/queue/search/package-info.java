@@ -1,9 +1,8 @@
 /**
- * The search for a good order, in whole minutes and numbers only.
+ * Simulated annealing over orders and choices.
  *
- * <p>In come items with their chains of tasks, machines, people and open hours, all as integers
- * from the start of the horizon. Out comes the best order found within an effort. Nothing here
- * knows a field from a flow shop; {@code queue} translates both ways.
+ * <p>In comes something that values a genome. Out comes the best genome found within an effort, the
+ * same for the same seed. Nothing here knows a field from a flow shop.
  */
 @NullMarked
 package rainward.queue.search;

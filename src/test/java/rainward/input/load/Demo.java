@@ -32,8 +32,8 @@ import rainward.input.seed.SeedLot;
 import rainward.input.seed.SeedTag;
 import rainward.input.seeder.SeedSize;
 import rainward.input.seeder.SettingRecord;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
 
 /** An invented crew's Tuesday: lime at two fields, turnip and rape in two, oats on Wednesday. */
 final class Demo {

@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Window;
-import rainward.queue.Job;
-import rainward.queue.Plan;
-import rainward.queue.PlanItem;
-import rainward.queue.PlanProblem;
-import rainward.queue.Planner;
+import rainward.queue.plan.Planner;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
 import rainward.queue.sample.GeneratedDays;
 import rainward.queue.search.Effort;
 

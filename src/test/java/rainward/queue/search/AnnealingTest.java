@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import rainward.queue.shop.FlowShop;
 
 /** The search core on problems whose best answer is published. */
 class AnnealingTest {

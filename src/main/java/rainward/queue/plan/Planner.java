@@ -1,0 +1,89 @@
+package rainward.queue.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rainward.queue.model.Screening;
+import rainward.queue.model.ShopBuilder;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanProblem;
+import rainward.queue.search.Annealing;
+import rainward.queue.search.Effort;
+import rainward.queue.search.Genome;
+import rainward.queue.shop.Decoder;
+import rainward.queue.shop.Placement;
+import rainward.queue.shop.Shop;
+
+/**
+ * Finds the order that gets the most ground established: fields are put in a row, each is given the
+ * earliest machine, person and hours that keep all rules, and simulated annealing improves the row.
+ */
+public final class Planner {
+
+    private Planner() {}
+
+    /**
+     * Plans what can be planned and names what cannot, with why.
+     *
+     * @param problem fields, crew, prices, the last order
+     * @param effort how long, with which random numbers; equal numbers of tries give equal plans
+     * @return the best order found
+     */
+    public static Plan plan(PlanProblem problem, Effort effort) {
+        Screening.Screened screened = Screening.of(sorted(problem));
+        PlanProblem whole = ShopBuilder.inOrder(problem, screened.fit());
+        List<PlanProblem> groups = Groups.of(whole);
+        List<PlanReader.Placed> placed = new ArrayList<>();
+        double done = 0;
+        for (int g = 0; g < groups.size(); g++) {
+            double share = (double) groups.get(g).jobs().size() / whole.jobs().size();
+            double end = g == groups.size() - 1 ? 1 : done + share;
+            placed.addAll(search(groups.get(g), whole, effort.slice(done, end, effort.seed() + g)));
+            done = end;
+        }
+        List<Plan.LeftOut> leftOut = new ArrayList<>(screened.unfit());
+        leftOut.addAll(NoRoom.of(whole, names(placed)));
+        leftOut.sort(Comparator.comparing(Plan.LeftOut::field));
+        return new PlanReader(whole).plan(placed, leftOut);
+    }
+
+    /**
+     * The last order given out, kept as well as it still can be: its fields in their old order,
+     * each as early as the rules allow now.
+     */
+    public static Plan keep(PlanProblem problem) {
+        return plan(problem, Effort.tries(0, LastOrder.STARTS));
+    }
+
+    private static PlanProblem sorted(PlanProblem problem) {
+        return ShopBuilder.inOrder(problem, problem.jobs());
+    }
+
+    private static Set<String> names(List<PlanReader.Placed> placed) {
+        return placed.stream().map(p -> p.job().name()).collect(Collectors.toSet());
+    }
+
+    private static List<PlanReader.Placed> search(
+            PlanProblem group, PlanProblem whole, Effort effort) {
+        if (group.jobs().isEmpty()) {
+            return List.of();
+        }
+        Shop shop = ShopBuilder.build(group);
+        Decoder decoder = new Decoder(shop);
+        Annealing.Found found = Annealing.search(decoder, Starts.of(group, decoder), effort);
+        return read(group, whole, decoder, found.best());
+    }
+
+    private static List<PlanReader.Placed> read(
+            PlanProblem group, PlanProblem whole, Decoder decoder, Genome best) {
+        boolean[] overtime = decoder.overtime(best);
+        List<PlanReader.Placed> placed = new ArrayList<>();
+        for (Placement p : decoder.placements(best)) {
+            placed.add(new PlanReader.Placed(
+                    group.jobs().get(p.item()), Groups.inWhole(p, group, whole), overtime));
+        }
+        return placed;
+    }
+}

@@ -1,0 +1,64 @@
+package rainward.queue.problem;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import rainward.farm.FieldCase;
+import rainward.farm.GeoPoint;
+import rainward.farm.Operation;
+import rainward.farm.Recipe;
+
+/**
+ * A field in the queue.
+ *
+ * @param field as it lies and stands
+ * @param recipe its chain of stages
+ * @param arrival where machines arrive: the property's place
+ * @param options what may be sown, the wanted mix first
+ * @param stopped hours of the horizon in which an operation must not go on there: wet soil, wind
+ * @param firmedByRain hours of the horizon in which seeding may end so that, at the chosen
+ *     confidence, a fair rain firms the seedbed in time
+ */
+public record Job(
+        FieldCase field,
+        Recipe recipe,
+        GeoPoint arrival,
+        List<MixOption> options,
+        Map<Operation, BitSet> stopped,
+        BitSet firmedByRain) {
+
+    public Job {
+        options = List.copyOf(options);
+        stopped = Map.copyOf(stopped);
+        firmedByRain = (BitSet) firmedByRain.clone();
+    }
+
+    /** A field whose seedbed no rain will firm. */
+    public Job(
+            FieldCase field,
+            Recipe recipe,
+            GeoPoint arrival,
+            List<MixOption> options,
+            Map<Operation, BitSet> stopped) {
+        this(field, recipe, arrival, options, stopped, new BitSet());
+    }
+
+    /** The field's name. */
+    public String name() {
+        return field.field().name();
+    }
+
+    /** Priority x area, what worth is multiplied with [ha]. */
+    public double weightHa() {
+        return field.field().wish().priority() * field.field().areaHa();
+    }
+
+    /**
+     * What a mix earns on this field.
+     *
+     * @param mix its name
+     * @param chance of a stand by seeding hour of the horizon, 0 to 1; zero out of season
+     * @param worth expected worth by seeding hour of the horizon, 0 to 1; zero out of season
+     */
+    public record MixOption(String mix, double[] chance, double[] worth) {}
+}

@@ -1,0 +1,58 @@
+package rainward.queue.problem;
+
+import java.util.Optional;
+import rainward.farm.Operation;
+import rainward.farm.Require;
+import rainward.farm.Window;
+
+/**
+ * One stage of one field, given to a machine and a person. A stage that is too long for a day is
+ * several items, one for each stretch of work.
+ *
+ * @param rank place of the field in the order, from 1; all stages of a field share it
+ * @param place field and stage
+ * @param hands machine and person
+ * @param work from start to finish of the work, travel not counted in
+ * @param drivingHours of the machine to get there [h]
+ * @param sowing what is sown and what is hoped for; on the seeding stage only
+ * @param shareFraction share of the field that is worked in this item; 1 where it is done in one go
+ */
+public record PlanItem(
+        int rank,
+        Place place,
+        Hands hands,
+        Window work,
+        double drivingHours,
+        Optional<Sowing> sowing,
+        double shareFraction) {
+
+    public PlanItem {
+        Require.inRange("shareFraction", shareFraction, 0, 1);
+    }
+
+    /** A stage that is done in one go. */
+    public PlanItem(
+            int rank,
+            Place place,
+            Hands hands,
+            Window work,
+            double drivingHours,
+            Optional<Sowing> sowing) {
+        this(rank, place, hands, work, drivingHours, sowing, 1);
+    }
+
+    /** Which stage of which field. */
+    public record Place(String field, String property, String stage, Operation operation) {}
+
+    /** Who does it, with what. */
+    public record Hands(String machine, String person) {}
+
+    /**
+     * What goes in.
+     *
+     * @param mix its name
+     * @param chance of a stand when seeded in that hour, 0 to 1
+     * @param worth expected worth, 0 to 1
+     */
+    public record Sowing(String mix, double chance, double worth) {}
+}

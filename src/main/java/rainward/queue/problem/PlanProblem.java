@@ -1,0 +1,73 @@
+package rainward.queue.problem;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainward.farm.Crew;
+import rainward.farm.Require;
+import rainward.farm.Window;
+
+/**
+ * All that the planner needs to know.
+ *
+ * @param asOf the moment of planning
+ * @param horizon full hours that are planned; starts at or before {@code asOf}
+ * @param crew people, machines, hours
+ * @param jobs fields whose seed is still to go in
+ * @param prices what driving, overtime and change cost
+ * @param lastOrder the order given out before, if any
+ * @param stockHa hectares that the seed in the shed is enough for, by mix; no entry: no limit [ha]
+ */
+public record PlanProblem(
+        Instant asOf,
+        Window horizon,
+        Crew crew,
+        List<Job> jobs,
+        Prices prices,
+        Optional<Plan> lastOrder,
+        Map<String, Double> stockHa) {
+
+    public PlanProblem {
+        jobs = List.copyOf(jobs);
+        stockHa = Map.copyOf(stockHa);
+        Require.that(
+                horizon.from().getEpochSecond() % 3600 == 0 && horizon.from().getNano() == 0,
+                "horizon starts at " + horizon.from() + ", must be a full hour");
+        Require.that(
+                !horizon.from().isAfter(asOf) && asOf.isBefore(horizon.to()),
+                "horizon " + horizon + " does not hold the moment of planning " + asOf);
+    }
+
+    /** A problem with seed enough of everything. */
+    public PlanProblem(
+            Instant asOf,
+            Window horizon,
+            Crew crew,
+            List<Job> jobs,
+            Prices prices,
+            Optional<Plan> lastOrder) {
+        this(asOf, horizon, crew, jobs, prices, lastOrder, Map.of());
+    }
+
+    /** Full or begun hours of the horizon. */
+    public int hours() {
+        return (int) ((horizon.length().toMinutes() + 59) / 60);
+    }
+
+    /**
+     * What an order costs beside what it earns, in hectares of full stand.
+     *
+     * @param drivingHaPerHour an hour of driving
+     * @param overtimeHaPerHour an hour of overtime
+     * @param changeFraction moving one item of the last order, as a share of the value of the plan
+     */
+    public record Prices(double drivingHaPerHour, double overtimeHaPerHour, double changeFraction) {
+
+        public Prices {
+            Require.notNegative("drivingHaPerHour", drivingHaPerHour);
+            Require.notNegative("overtimeHaPerHour", overtimeHaPerHour);
+            Require.notNegative("changeFraction", changeFraction);
+        }
+    }
+}

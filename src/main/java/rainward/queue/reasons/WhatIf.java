@@ -1,0 +1,220 @@
+package rainward.queue.reasons;
+
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import rainward.farm.Crew;
+import rainward.farm.CrewHours;
+import rainward.farm.FieldCase;
+import rainward.farm.FieldState;
+import rainward.farm.FieldStatus;
+import rainward.farm.Machine;
+import rainward.farm.Person;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.PlanProblem;
+
+/**
+ * A planning problem with something changed to see what it would bring; nothing else is touched.
+ *
+ * @param problem after all changes that could be made
+ * @param faults what could not be read, one sentence each
+ */
+public record WhatIf(PlanProblem problem, List<String> faults) {
+
+    private static final String WORDS =
+            "say hold FIELD [until DATE], drop FIELD, pin FIELD, add MACHINE, add person,"
+                    + " without NAME, start HH:MM, end HH:MM or overtime HOURS";
+
+    public WhatIf {
+        faults = List.copyOf(faults);
+    }
+
+    /**
+     * Makes changes that are written one after another, with semicolons between: {@code hold F12;
+     * add tiller; start 06:00}.
+     */
+    public static WhatIf of(PlanProblem problem, String edits) {
+        WhatIf result = new WhatIf(problem, List.of());
+        for (String edit : edits.split(";", -1)) {
+            if (!edit.isBlank()) {
+                result = result.edit(edit.strip());
+            }
+        }
+        return result;
+    }
+
+    private WhatIf edit(String edit) {
+        String[] parts = edit.split("\\s+", 2);
+        String rest = parts.length > 1 ? parts[1].strip() : "";
+        try {
+            return switch (parts[0]) {
+                case "hold" -> hold(rest);
+                case "drop" -> status(rest, WhatIf::dropped);
+                case "pin" -> status(rest, WhatIf::pinned);
+                case "add" -> add(rest);
+                case "without" -> without(rest);
+                case "start" -> hours(h -> with(h, LocalTime.parse(rest), h.end(), h.overtime()));
+                case "end" -> hours(h -> with(h, h.start(), LocalTime.parse(rest), h.overtime()));
+                case "overtime" -> hours(h -> with(h, h.start(), h.end(), hoursOf(rest)));
+                default -> fault("cannot read '" + edit + "'; " + WORDS);
+            };
+        } catch (DateTimeException | IllegalArgumentException e) {
+            return fault("cannot do '" + edit + "': " + e.getMessage() + "; " + WORDS);
+        }
+    }
+
+    private static Duration hoursOf(String text) {
+        return Duration.ofMinutes(Math.round(Double.parseDouble(text) * 60));
+    }
+
+    private WhatIf fault(String words) {
+        List<String> all = new ArrayList<>(faults);
+        all.add(words);
+        return new WhatIf(problem, all);
+    }
+
+    private WhatIf hold(String rest) {
+        String[] parts = rest.split("\\s+until\\s+", 2);
+        Instant until = parts.length > 1
+                ? LocalDate.parse(parts[1].strip())
+                        .atStartOfDay(problem.crew().zone())
+                        .toInstant()
+                : problem.horizon().to();
+        return status(
+                parts[0],
+                s -> new FieldStatus(
+                        s.state(), s.stages(), s.sownMix(), Optional.of(until), false));
+    }
+
+    private static FieldStatus dropped(FieldStatus s) {
+        return new FieldStatus(
+                FieldState.DROPPED, s.stages(), s.sownMix(), s.heldUntil(), s.pinnedFirst());
+    }
+
+    private static FieldStatus pinned(FieldStatus s) {
+        return new FieldStatus(s.state(), s.stages(), s.sownMix(), Optional.empty(), true);
+    }
+
+    private WhatIf status(String field, UnaryOperator<FieldStatus> change) {
+        if (problem.jobs().stream().noneMatch(j -> j.name().equals(field))) {
+            return fault("no field is called '" + field + "' in the queue");
+        }
+        List<Job> jobs = problem.jobs().stream()
+                .map(j -> j.name().equals(field) ? with(j, change) : j)
+                .toList();
+        return new WhatIf(with(jobs, problem.crew()), faults);
+    }
+
+    private static Job with(Job job, UnaryOperator<FieldStatus> change) {
+        FieldCase changed =
+                new FieldCase(job.field().field(), change.apply(job.field().status()));
+        return new Job(
+                changed,
+                job.recipe(),
+                job.arrival(),
+                job.options(),
+                job.stopped(),
+                job.firmedByRain());
+    }
+
+    private WhatIf add(String name) {
+        Crew crew = problem.crew();
+        if (name.equals("person")) {
+            List<Person> people = new ArrayList<>(crew.people());
+            people.add(new Person(free("person", names()), Set.of(), List.of()));
+            return crew(people, crew.machines());
+        }
+        Optional<Machine> like =
+                crew.machines().stream().filter(m -> m.name().equals(name)).findFirst();
+        if (like.isEmpty()) {
+            return fault("no machine is called '" + name + "', so there cannot be another like it");
+        }
+        List<Machine> machines = new ArrayList<>(crew.machines());
+        String added = free(name, names());
+        machines.add(named(like.get(), added));
+        List<Person> people =
+                crew.people().stream().map(p -> alsoRuns(p, name, added)).toList();
+        return crew(people, machines);
+    }
+
+    private List<String> names() {
+        List<String> names = new ArrayList<>();
+        problem.crew().machines().forEach(m -> names.add(m.name()));
+        problem.crew().people().forEach(p -> names.add(p.name()));
+        return names;
+    }
+
+    private static String free(String name, List<String> taken) {
+        int n = 2;
+        while (taken.contains(name + " " + n)) {
+            n++;
+        }
+        return name + " " + n;
+    }
+
+    private static Machine named(Machine m, String name) {
+        return new Machine(name, m.operations(), m.work(), m.travel(), m.refill(), m.massClass());
+    }
+
+    private static Person alsoRuns(Person person, String known, String added) {
+        if (!person.machines().contains(known)) {
+            return person;
+        }
+        Set<String> runs = new java.util.TreeSet<>(person.machines());
+        runs.add(added);
+        return new Person(person.name(), runs, person.absences());
+    }
+
+    private WhatIf without(String name) {
+        if (!names().contains(name)) {
+            return fault("no machine or person is called '" + name + "'");
+        }
+        return crew(
+                problem.crew().people().stream()
+                        .filter(p -> !p.name().equals(name))
+                        .toList(),
+                problem.crew().machines().stream()
+                        .filter(m -> !m.name().equals(name))
+                        .toList());
+    }
+
+    private WhatIf crew(List<Person> people, List<Machine> machines) {
+        Crew crew = problem.crew();
+        Crew changed = new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor());
+        return new WhatIf(with(problem.jobs(), changed), faults);
+    }
+
+    private WhatIf hours(UnaryOperator<CrewHours> change) {
+        Crew crew = problem.crew();
+        Crew changed = new Crew(
+                crew.zone(),
+                change.apply(crew.hours()),
+                crew.people(),
+                crew.machines(),
+                crew.roadFactor());
+        return new WhatIf(with(problem.jobs(), changed), faults);
+    }
+
+    private static CrewHours with(
+            CrewHours hours, LocalTime start, LocalTime end, Duration overtime) {
+        return new CrewHours(start, end, overtime, hours.days(), hours.daylightOnly());
+    }
+
+    private PlanProblem with(List<Job> jobs, Crew crew) {
+        return new PlanProblem(
+                problem.asOf(),
+                problem.horizon(),
+                crew,
+                jobs,
+                problem.prices(),
+                problem.lastOrder(),
+                problem.stockHa());
+    }
+}

@@ -1,0 +1,70 @@
+package rainward.queue.shop;
+
+/**
+ * The state of machines and people after part of an order: one row of numbers, cheap to copy. The
+ * row holds, for each machine, when it is free, where it stands and its last task; then, for each
+ * person, when and where they are free; then notes.
+ */
+final class Hands {
+
+    private final int machines;
+    private final int people;
+    private final int notes;
+
+    Hands(int machines, int people, int notes) {
+        this.machines = machines;
+        this.people = people;
+        this.notes = notes;
+    }
+
+    int length() {
+        return 3 * machines + 2 * people + notes;
+    }
+
+    /** Remembers a number with the state: when work that was under way ended. */
+    void note(int[] row, int index, int value) {
+        row[3 * machines + 2 * people + index] = value;
+    }
+
+    int noted(int[] row, int index) {
+        return row[3 * machines + 2 * people + index];
+    }
+
+    /** Everybody free at {@code now}, machines where they stand, people anywhere. */
+    int[] atStart(Shop shop) {
+        int[] row = new int[length()];
+        for (int m = 0; m < machines; m++) {
+            row[m] = shop.now();
+            row[machines + m] = shop.crew().machineSite()[m];
+            row[2 * machines + m] = -1;
+        }
+        for (int p = 0; p < people; p++) {
+            row[3 * machines + p] = shop.now();
+            row[3 * machines + people + p] = -1;
+        }
+        return row;
+    }
+
+    int machineSite(int[] row, int machine) {
+        return row[machines + machine];
+    }
+
+    int lastTask(int[] row, int machine) {
+        return row[2 * machines + machine];
+    }
+
+    /** First minute at which the person can be on the machine, both free. */
+    int together(int[] row, int machine, int person, Shop.Ways ways) {
+        int site = row[3 * machines + people + person];
+        int hop = site < 0 ? 0 : ways.car()[site * ways.sites() + row[machines + machine]];
+        return Math.max(row[machine], row[3 * machines + person] + hop);
+    }
+
+    void finish(int[] row, Task task, Task.Hand hand, int finish) {
+        row[hand.machine()] = finish;
+        row[machines + hand.machine()] = task.site();
+        row[2 * machines + hand.machine()] = task.habit().id();
+        row[3 * machines + hand.person()] = finish;
+        row[3 * machines + people + hand.person()] = task.site();
+    }
+}

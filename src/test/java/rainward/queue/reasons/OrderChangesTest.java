@@ -1,0 +1,79 @@
+package rainward.queue.reasons;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rainward.queue.check.PlanChecker;
+import rainward.queue.plan.Planner;
+import rainward.queue.problem.Job;
+import rainward.queue.problem.Plan;
+import rainward.queue.problem.PlanProblem;
+import rainward.queue.sample.GeneratedDays;
+import rainward.queue.search.Effort;
+
+class OrderChangesTest {
+
+    private static PlanProblem after(PlanProblem p, List<Job> jobs, Plan order, double price) {
+        return new PlanProblem(
+                p.asOf(),
+                p.horizon(),
+                p.crew(),
+                jobs,
+                new PlanProblem.Prices(
+                        p.prices().drivingHaPerHour(), p.prices().overtimeHaPerHour(), price),
+                Optional.of(order));
+    }
+
+    @Test
+    void withNoLastOrderNothingHasChanged() {
+        PlanProblem problem = GeneratedDays.benchDay(0);
+        Plan plan = Planner.plan(problem, Effort.tries(1, 500));
+        assertThat(OrderChanges.of(problem, plan).changes()).isEmpty();
+    }
+
+    @Test
+    void anUnchangedForecastChangesNothing() {
+        for (int day = 0; day < 8; day++) {
+            PlanProblem problem = GeneratedDays.benchDay(day);
+            Plan order = Planner.plan(problem, Effort.tries(1, 20_000));
+            PlanProblem again = after(problem, problem.jobs(), order, 0.0025);
+            Plan plan = Planner.plan(again, Effort.tries(2, 5_000));
+            assertThat(PlanChecker.faults(again, plan)).isEmpty();
+            assertThat(OrderChanges.of(again, plan).changes()).as("day %s", day).hasSizeLessThan(4);
+        }
+    }
+
+    @Test
+    void aHighPriceKeepsTheOrder() {
+        PlanProblem problem = GeneratedDays.benchDay(3);
+        Plan order = Planner.plan(problem, Effort.tries(1, 500));
+        PlanProblem again = after(problem, problem.jobs(), order, 1);
+        Plan plan = Planner.plan(again, Effort.tries(2, 5_000));
+        assertThat(plan.value().changeHa()).isCloseTo(0, within(1e-9));
+        assertThat(OrderChanges.of(again, plan).changes())
+                .noneMatch(c -> c.kind() == OrderChange.Kind.MOVED);
+    }
+
+    @Test
+    void aFieldThatComesAnewAndOneThatGoesAreNamedWithWhatTheyGain() {
+        PlanProblem whole = GeneratedDays.benchDay(7);
+        List<Job> jobs = new ArrayList<>(whole.jobs());
+        Job fresh = jobs.remove(4);
+        Plan order = Planner.plan(after(whole, jobs, emptyOrder(whole), 0), Effort.tries(1, 3_000));
+        PlanProblem now = after(whole, whole.jobs(), order, 0.0025);
+        Plan plan = Planner.plan(now, Effort.tries(1, 3_000));
+        OrderChanges changes = OrderChanges.of(now, plan);
+        assertThat(plan.seedingOf(fresh.name())).isPresent();
+        assertThat(changes.changes())
+                .anyMatch(c -> c.field().equals(fresh.name()) && c.kind() == OrderChange.Kind.NEW);
+        assertThat(changes.gainHa()).isGreaterThanOrEqualTo(-1e-9);
+    }
+
+    private static Plan emptyOrder(PlanProblem problem) {
+        return new Plan(problem.asOf(), List.of(), List.of(), new Plan.Value(0, 0, 0, 0));
+    }
+}

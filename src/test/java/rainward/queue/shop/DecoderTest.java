@@ -1,0 +1,120 @@
+package rainward.queue.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import rainward.queue.search.Annealing;
+import rainward.queue.search.Decoding;
+import rainward.queue.search.Effort;
+import rainward.queue.search.Genome;
+
+class DecoderTest {
+
+    private static Annealing.Found search(Shop shop, long seed, long tries) {
+        Decoder decoder = new Decoder(shop);
+        Genome start = new Genome(
+                IntStream.range(0, shop.items().size()).toArray(), new int[decoder.genes()]);
+        return Annealing.search(decoder, List.of(start), Effort.tries(seed, tries));
+    }
+
+    @Test
+    void aPartlyDecodedOrderIsWorthWhatTheWholeOneIs() {
+        for (long seed = 0; seed < 20; seed++) {
+            Shop shop = SmallShops.shop(seed, new SmallShops.Size(9, 2, 500));
+            Annealing.Found found = search(shop, seed, 2_000);
+            double whole = new Decoder(shop).tryOut(found.best(), Decoding.Change.EVERYWHERE);
+            assertThat(found.value()).isCloseTo(whole, within(1e-9));
+        }
+    }
+
+    @Test
+    void upToEightItemsTheSearchFindsTheBestOfAllOrders() {
+        for (int items = 5; items <= 8; items++) {
+            Shop shop = SmallShops.shop(100 + items, new SmallShops.Size(items, 2, 420));
+            double exact = ExactBest.overOrders(shop);
+            assertThat(search(shop, 1, 8_000).value()).isCloseTo(exact, within(1e-9));
+        }
+    }
+
+    @Test
+    void oneMachineMoreNeverLowersTheExactBest() {
+        for (long seed = 0; seed < 8; seed++) {
+            double one = ExactBest.overOrdersAndHands(
+                    SmallShops.shop(seed, new SmallShops.Size(5, 1, 360)));
+            double two = ExactBest.overOrdersAndHands(
+                    SmallShops.shop(seed, new SmallShops.Size(5, 2, 360)));
+            assertThat(two).isGreaterThanOrEqualTo(one - 1e-9);
+        }
+    }
+
+    @Test
+    void anHourMoreNeverLowersTheExactBest() {
+        for (long seed = 0; seed < 8; seed++) {
+            double shorter = ExactBest.overOrdersAndHands(
+                    SmallShops.shop(seed, new SmallShops.Size(5, 1, 360)));
+            double longer = ExactBest.overOrdersAndHands(
+                    SmallShops.shop(seed, new SmallShops.Size(5, 1, 420)));
+            assertThat(longer).isGreaterThanOrEqualTo(shorter - 1e-9);
+        }
+    }
+
+    /**
+     * Smith (1956): one machine, no travel: weighted completion is least in order of time/weight.
+     */
+    @Test
+    void oneMachineWithoutTravelEndsAsSmithsRuleSays() {
+        SplittableRandom random = new SplittableRandom(1956);
+        for (int run = 0; run < 10; run++) {
+            int[] minutes =
+                    IntStream.range(0, 9).map(i -> random.nextInt(30, 200)).toArray();
+            double[] weights = random.doubles(9, 0.5, 4).toArray();
+            Shop shop = oneMachine(minutes, weights);
+            int[] smith = IntStream.range(0, 9)
+                    .boxed()
+                    .sorted(Comparator.comparingDouble(i -> minutes[i] / weights[i]))
+                    .mapToInt(i -> i)
+                    .toArray();
+            Decoder decoder = new Decoder(shop);
+            double best = decoder.tryOut(
+                    new Genome(smith, new int[decoder.genes()]), Decoding.Change.EVERYWHERE);
+            assertThat(search(shop, run, 20_000).value()).isCloseTo(best, within(0.0005 * best));
+            assertThat(search(shop, run, 20_000).value()).isLessThanOrEqualTo(best * 1.0005);
+        }
+    }
+
+    /** Worth falls in a straight line, by hours as fine as the model has them. */
+    private static Shop oneMachine(int[] minutes, double[] weights) {
+        OpenTime open = new OpenTime(List.of(new OpenTime.Stretch(0, 3_000, 3_000, 0)));
+        double[] worth = new double[50];
+        Arrays.setAll(worth, h -> 1 - 0.01 * h);
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < minutes.length; i++) {
+            Yield yield = new Yield(weights[i], List.of(new Yield.Option(worth, -1, 0)));
+            Task task = new Task(
+                    0,
+                    0,
+                    new Task.Waits(0, Task.NO_LIMIT, new BitSet()),
+                    List.of(new Task.Hand(0, 0, minutes[i], open)),
+                    Optional.of(yield),
+                    new Task.Habit(i, -1, -1, 0, 0));
+            Chain chain = new Chain(0, Task.NO_LIMIT, List.of(task));
+            items.add(new Item(false, List.of(), List.of(chain), new int[] {0}));
+        }
+        return new Shop(
+                0,
+                new Shop.Ways(1, new int[][] {{0}}, new int[] {0}),
+                new Shop.Start(new int[1], List.of(open), 1),
+                items,
+                new Shop.Prices(0, 0),
+                new double[0]);
+    }
+}

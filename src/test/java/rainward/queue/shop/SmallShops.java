@@ -1,0 +1,88 @@
+package rainward.queue.shop;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/** Random small shops: items with two tasks, on two sites; worth falls with time. */
+final class SmallShops {
+
+    static final int DAYS = 3;
+
+    private SmallShops() {}
+
+    /**
+     * A shop before it is built.
+     *
+     * @param items how many
+     * @param machines how many can do the first task; one more does the second
+     * @param shiftMinutes length of a shift
+     */
+    record Size(int items, int machines, int shiftMinutes) {}
+
+    static Shop shop(long seed, Size size) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int machines = size.machines() + 1;
+        OpenTime open = shifts(size.shiftMinutes());
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < size.items(); i++) {
+            items.add(item(i, size, open, random));
+        }
+        int[] road = {0, 40, 40, 0};
+        int[][] roads = new int[machines][];
+        java.util.Arrays.fill(roads, road);
+        List<OpenTime> drive = new ArrayList<>();
+        for (int p = 0; p < machines; p++) {
+            drive.add(open);
+        }
+        return new Shop(
+                0,
+                new Shop.Ways(2, roads, road),
+                new Shop.Start(new int[machines], drive, DAYS),
+                items,
+                new Shop.Prices(0.0005, 0),
+                new double[0]);
+    }
+
+    private static OpenTime shifts(int minutes) {
+        List<OpenTime.Stretch> days = new ArrayList<>();
+        for (int d = 0; d < DAYS; d++) {
+            int from = d * 1440 + 420;
+            days.add(new OpenTime.Stretch(from, from + minutes, from + minutes, d));
+        }
+        return new OpenTime(days);
+    }
+
+    private static Item item(int i, Size size, OpenTime open, SplittableRandom random) {
+        int site = random.nextInt(2);
+        int first = random.nextInt(60, 200);
+        int second = random.nextInt(60, 200);
+        double fall = random.nextDouble(0.002, 0.02);
+        double[] worth = new double[DAYS * 24];
+        for (int h = 0; h < worth.length; h++) {
+            worth[h] = Math.max(0, 1 - fall * h);
+        }
+        Yield yield = new Yield(random.nextDouble(0.5, 4), List.of(new Yield.Option(worth, -1, 0)));
+        List<Task.Hand> tillers = new ArrayList<>();
+        for (int m = 1; m <= size.machines(); m++) {
+            tillers.add(new Task.Hand(m, m, first, open));
+        }
+        Task till = task(2 * i, site, tillers, Optional.empty());
+        Task seed = task(
+                2 * i + 1, site, List.of(new Task.Hand(0, 0, second, open)), Optional.of(yield));
+        Chain chain = new Chain(0, Task.NO_LIMIT, List.of(till, seed));
+        return new Item(false, List.of(), List.of(chain), new int[] {0});
+    }
+
+    private static Task task(int id, int site, List<Task.Hand> hands, Optional<Yield> yield) {
+        return new Task(
+                id % 2,
+                site,
+                new Task.Waits(0, Task.NO_LIMIT, new BitSet()),
+                hands,
+                yield,
+                new Task.Habit(id, -1, -1, 0, 0));
+    }
+}
