@@ -6,9 +6,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import rainward.brief.BriefInput.LoadLine;
-import rainward.brief.BriefInput.StandCheck;
-import rainward.brief.BriefInput.Undelivered;
+import java.util.OptionalDouble;
 import rainward.window.StormWindow;
 
 /**
@@ -117,7 +115,42 @@ public record Brief(
      * @param goal the date to finish by
      */
     public record SeasonView(
-            double doneHa, double leftHa, double lateHa, Optional<BriefInput.SeasonGoal> goal) {}
+            double doneHa, double leftHa, double lateHa, Optional<SeasonGoal> goal) {}
+
+    /**
+     * A total of the load sheet, in the units of the shed.
+     *
+     * @param what for instance a mix
+     * @param amount for instance {@code 6 bags (300 lb)}
+     */
+    public record LoadLine(String what, String amount) {}
+
+    /**
+     * A field to be looked at.
+     *
+     * @param field its name
+     * @param sown what is in the ground
+     * @param seededOn the farm's calendar day
+     * @param lookOn first day on which a stand can be told from none
+     */
+    public record StandCheck(String field, String sown, LocalDate seededOn, LocalDate lookOn) {}
+
+    /**
+     * The season's aim.
+     *
+     * @param lastSowing last day that seed of the first-choice mixes goes in
+     * @param finishChance that all waiting fields are seeded by then, 0 to 1, where reckoned
+     */
+    public record SeasonGoal(LocalDate lastSowing, OptionalDouble finishChance) {}
+
+    /**
+     * A message that did not go out.
+     *
+     * @param recipient whom it was for
+     * @param subject what it was
+     * @param why what the server or the network said last
+     */
+    public record Undelivered(String recipient, String subject, String why) {}
 
     /**
      * Where the numbers come from and what is wrong with them.

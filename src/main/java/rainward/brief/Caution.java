@@ -1,6 +1,7 @@
 package rainward.brief;
 
 import java.util.List;
+import rainward.brief.making.HeatIndex;
 import rainward.farm.Operation;
 import rainward.farm.Window;
 

@@ -5,11 +5,11 @@ import java.util.stream.Collectors;
 import rainward.window.StormWindow;
 
 /** A storm window with names that harm no page. */
-final class HarmlessWindow {
+public final class HarmlessWindow {
 
     private HarmlessWindow() {}
 
-    static StormWindow of(StormWindow window) {
+    public static StormWindow of(StormWindow window) {
         return new StormWindow(
                 window.id(),
                 window.properties().stream()

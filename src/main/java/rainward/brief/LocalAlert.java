@@ -16,7 +16,7 @@ public record LocalAlert(PublicAlert alert, List<String> properties) {
         properties = properties.stream().sorted().toList();
     }
 
-    LocalAlert harmless() {
+    public LocalAlert harmless() {
         PublicAlert.Message said = alert.message();
         var shown = new PublicAlert.Message(
                 said.type(),

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import rainward.brief.making.BriefInput;
 import rainward.cycle.Outlook.Seedbed.Wetness;
 import rainward.farm.Field;
 import rainward.farm.FieldState;
@@ -23,7 +24,7 @@ import rainward.window.StormWindow;
 /** Named days of the invented crew, each with the reason it is here. */
 public final class BriefDays {
 
-    static final LocalDate THURSDAY = LocalDate.of(2026, 7, 16);
+    public static final LocalDate THURSDAY = LocalDate.of(2026, 7, 16);
 
     private static final double[] STORM_ON_SATURDAY = {
         0.02, 0.03, 0.03, 0.02, 0.04, 0.05, 0.08, 0.1, 0.12, 0.35, 0.74, 0.55, 0.3, 0.15, 0.1, 0.1
@@ -84,14 +85,14 @@ public final class BriefDays {
         day.last = Optional.of(dayBefore().asLast());
         day.books = usual -> new BriefInput.Books(
                 List.of(
-                        new BriefInput.LoadLine("three brassicas", "2 bags (103 lb)"),
-                        new BriefInput.LoadLine("pelletized lime", "2 loads (8,400 lb)")),
-                List.of(new BriefInput.StandCheck(
+                        new Brief.LoadLine("three brassicas", "2 bags (103 lb)"),
+                        new Brief.LoadLine("pelletized lime", "2 loads (8,400 lb)")),
+                List.of(new Brief.StandCheck(
                         "Church West",
                         "three brassicas",
                         LocalDate.of(2026, 7, 8),
                         LocalDate.of(2026, 7, 16))),
-                Optional.of(new BriefInput.SeasonGoal(
+                Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.83))),
                 List.of("Otter Knoll: is the gate on the east side open?"),
                 List.of());
@@ -246,7 +247,7 @@ public final class BriefDays {
                 List.of(),
                 Optional.empty(),
                 List.of(),
-                List.of(new BriefInput.Undelivered(
+                List.of(new Brief.Undelivered(
                         "boyd@crew.example",
                         "Wed, Jul 15: Church West first",
                         "552 mailbox full")));
@@ -332,17 +333,17 @@ public final class BriefDays {
         day.books = usual -> new BriefInput.Books(
                 List.of(),
                 List.of(
-                        new BriefInput.StandCheck(
+                        new Brief.StandCheck(
                                 "Mill 5",
                                 "three brassicas",
                                 LocalDate.of(2026, 8, 1),
                                 LocalDate.of(2026, 8, 8)),
-                        new BriefInput.StandCheck(
+                        new Brief.StandCheck(
                                 "Church East",
                                 "three brassicas",
                                 LocalDate.of(2026, 8, 7),
                                 LocalDate.of(2026, 8, 14))),
-                Optional.of(new BriefInput.SeasonGoal(
+                Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.22))),
                 List.of(),
                 List.of());

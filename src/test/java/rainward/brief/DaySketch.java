@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import rainward.brief.making.BriefInput;
+import rainward.brief.making.BriefMaker;
 import rainward.cycle.Outlook;
 import rainward.cycle.Outlook.FieldOutlook;
 import rainward.cycle.Outlook.Seedbed;
@@ -33,22 +35,22 @@ import rainward.window.StormWindow;
 /** A day drawn by hand: says only what is not as usual. Usual is a dry, mild day without work. */
 public final class DaySketch {
 
-    final LocalDate day;
-    final Map<String, FieldOutlook> fields = new LinkedHashMap<>();
-    final Map<String, RainPicture> rain = new TreeMap<>();
-    final Map<String, HourlyAir> air = new TreeMap<>();
-    final List<PlanItem> items = new ArrayList<>();
-    final List<Plan.LeftOut> leftOut = new ArrayList<>();
-    final List<StormWindow> windows = new ArrayList<>();
-    final List<LocalAlert> alerts = new ArrayList<>();
-    final List<String> warnings = new ArrayList<>();
+    public final LocalDate day;
+    public final Map<String, FieldOutlook> fields = new LinkedHashMap<>();
+    public final Map<String, RainPicture> rain = new TreeMap<>();
+    public final Map<String, HourlyAir> air = new TreeMap<>();
+    public final List<PlanItem> items = new ArrayList<>();
+    public final List<Plan.LeftOut> leftOut = new ArrayList<>();
+    public final List<StormWindow> windows = new ArrayList<>();
+    public final List<LocalAlert> alerts = new ArrayList<>();
+    public final List<String> warnings = new ArrayList<>();
     UnaryOperator<BriefInput.Books> books = usual -> usual;
-    Optional<BriefInput.LastBrief> last = Optional.empty();
-    Duration forecastAge = Duration.ofHours(2);
-    Duration writtenAfter = Duration.ofMinutes(1);
-    boolean forecast = true;
+    public Optional<BriefInput.LastBrief> last = Optional.empty();
+    public Duration forecastAge = Duration.ofHours(2);
+    public Duration writtenAfter = Duration.ofMinutes(1);
+    public boolean forecast = true;
 
-    DaySketch(LocalDate day) {
+    public DaySketch(LocalDate day) {
         this.day = day;
         SampleCrew.FIELDS.forEach(f -> put(f, FieldState.PENDING, List.of()));
         SampleCrew.PROPERTIES.forEach(p -> {
@@ -57,22 +59,22 @@ public final class DaySketch {
         });
     }
 
-    Instant at(int dayOffset, String time) {
+    public Instant at(int dayOffset, String time) {
         return day.plusDays(dayOffset)
                 .atTime(LocalTime.parse(time))
                 .atZone(SampleCrew.DETROIT)
                 .toInstant();
     }
 
-    Window span(int dayOffset, String from, String to) {
+    public Window span(int dayOffset, String from, String to) {
         return new Window(at(dayOffset, from), at(dayOffset, to));
     }
 
-    Instant dueAt() {
+    public Instant dueAt() {
         return at(0, "05:00");
     }
 
-    Field field(String name) {
+    public Field field(String name) {
         return fields.values().stream()
                 .map(f -> f.item().field())
                 .filter(f -> f.name().equals(name))
@@ -80,7 +82,7 @@ public final class DaySketch {
                 .orElseThrow();
     }
 
-    DaySketch put(Field field, FieldState state, List<StageRecord> stages) {
+    public DaySketch put(Field field, FieldState state, List<StageRecord> stages) {
         var status = new FieldStatus(state, stages, Optional.empty(), Optional.empty(), false);
         fields.put(
                 field.name(),
@@ -92,12 +94,12 @@ public final class DaySketch {
         return this;
     }
 
-    DaySketch state(FieldState state, String... names) {
+    public DaySketch state(FieldState state, String... names) {
         Arrays.stream(names).forEach(name -> put(field(name), state, List.of()));
         return this;
     }
 
-    Seedbed bed(Seedbed.Wetness wetness, double tempC, Optional<Instant> workableFrom) {
+    public Seedbed bed(Seedbed.Wetness wetness, double tempC, Optional<Instant> workableFrom) {
         return new Seedbed(0.12, tempC, wetness, workableFrom);
     }
 
@@ -111,11 +113,11 @@ public final class DaySketch {
                 reason);
     }
 
-    DaySketch reason(String field, String reason) {
+    public DaySketch reason(String field, String reason) {
         return readiness(field, readiness(field, List.of(), reason));
     }
 
-    DaySketch gate(String field, Readiness.Gate.Kind kind, String words) {
+    public DaySketch gate(String field, Readiness.Gate.Kind kind, String words) {
         return readiness(field, readiness(field, List.of(new Readiness.Gate(kind, words)), words));
     }
 
@@ -125,7 +127,7 @@ public final class DaySketch {
         return this;
     }
 
-    DaySketch seedbed(String field, Seedbed bed) {
+    public DaySketch seedbed(String field, Seedbed bed) {
         fields.computeIfPresent(
                 field,
                 (name, f) ->
@@ -134,7 +136,7 @@ public final class DaySketch {
     }
 
     /** A stage of work that is not seeding. */
-    DaySketch work(int rank, String field, Operation operation, String hands, Window when) {
+    public DaySketch work(int rank, String field, Operation operation, String hands, Window when) {
         String[] who = hands.split("/");
         items.add(new PlanItem(
                 rank,
@@ -150,11 +152,11 @@ public final class DaySketch {
         return this;
     }
 
-    DaySketch seed(int rank, String field, double chance, Window when) {
+    public DaySketch seed(int rank, String field, double chance, Window when) {
         return seed(rank, field, SampleCrew.WANTED, chance, when);
     }
 
-    DaySketch seed(int rank, String field, String mix, double chance, Window when) {
+    public DaySketch seed(int rank, String field, String mix, double chance, Window when) {
         items.add(new PlanItem(
                 rank,
                 new PlanItem.Place(field, field(field).property(), "seed", Operation.SEED),
@@ -165,17 +167,17 @@ public final class DaySketch {
         return this;
     }
 
-    DaySketch leaveOut(String field, String why) {
+    public DaySketch leaveOut(String field, String why) {
         leftOut.add(new Plan.LeftOut(field, why));
         return this;
     }
 
-    DaySketch dryFor(String property) {
+    public DaySketch dryFor(String property) {
         return rain(property, new double[28]);
     }
 
     /** Chance of rain by six hours from two in the morning on; the amount follows from it. */
-    DaySketch rain(String property, double... chances) {
+    public DaySketch rain(String property, double... chances) {
         List<RainPicture.Bar> bars = new ArrayList<>();
         Instant from = at(0, "02:00");
         for (double chance : chances) {
@@ -190,7 +192,7 @@ public final class DaySketch {
     }
 
     /** Air that rises from a low to a high in the afternoon, for two days. */
-    DaySketch air(String property, double highC, double dewPointC, double windMps) {
+    public DaySketch air(String property, double highC, double dewPointC, double windMps) {
         int hours = 48;
         double[] tempC = new double[hours];
         double[] dewC = new double[hours];
@@ -205,11 +207,11 @@ public final class DaySketch {
         return this;
     }
 
-    Plan plan() {
+    public Plan plan() {
         return new Plan(dueAt(), items, leftOut, new Plan.Value(10, 0.2, 0, 0));
     }
 
-    BriefInput.LastBrief asLast() {
+    public BriefInput.LastBrief asLast() {
         return new BriefInput.LastBrief(plan(), rain);
     }
 

@@ -27,15 +27,15 @@ public final class SampleCrew {
 
     public static final String FALL_BACK = "rye and clover";
 
-    static final MonthDay LAST_SOWING = MonthDay.of(8, 15);
+    public static final MonthDay LAST_SOWING = MonthDay.of(8, 15);
 
-    static final List<Property> PROPERTIES = List.of(
+    public static final List<Property> PROPERTIES = List.of(
             new Property("Kettle Lake", new GeoPoint(42.10, -84.30)),
             new Property("Mill Pond", new GeoPoint(42.02, -84.55)),
             new Property("Otter Creek", new GeoPoint(41.93, -84.12)),
             new Property("Stone Church", new GeoPoint(42.21, -84.41)));
 
-    static final List<Field> FIELDS = List.of(
+    public static final List<Field> FIELDS = List.of(
             field("Kettle 1", "Kettle Lake", 4.2, 0.02),
             field("Kettle 2", "Kettle Lake", 2.6, 0.14),
             field("Mill 3", "Mill Pond", 6.1, 0.01),
@@ -61,7 +61,7 @@ public final class SampleCrew {
                 new Field.Wish(List.of(WANTED, FALL_BACK), "till and seed", 1));
     }
 
-    static Roster roster() {
+    public static Roster roster() {
         return Roster.of(PROPERTIES, List.of(), List.of(), crew());
     }
 
@@ -79,7 +79,7 @@ public final class SampleCrew {
                 1.3);
     }
 
-    static Set<String> propertyNames() {
+    public static Set<String> propertyNames() {
         return Set.copyOf(PROPERTIES.stream().map(Property::name).toList());
     }
 }

@@ -3,6 +3,8 @@ package rainward.brief.page;
 import java.util.ArrayList;
 import java.util.List;
 import rainward.brief.Alert;
+import rainward.brief.words.AlertWords;
+import rainward.brief.words.CautionWords;
 import rainward.farm.UnitSystem;
 
 /** An alert as a page. */

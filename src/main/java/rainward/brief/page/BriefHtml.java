@@ -5,6 +5,12 @@ import java.util.List;
 import rainward.brief.Brief;
 import rainward.brief.Orders.FieldLine;
 import rainward.brief.Orders.StageLine;
+import rainward.brief.words.CautionWords;
+import rainward.brief.words.GroundWords;
+import rainward.brief.words.OpeningWords;
+import rainward.brief.words.OrderWords;
+import rainward.brief.words.Reader;
+import rainward.brief.words.SkyWords;
 import rainward.farm.UnitSystem;
 
 /** The brief as a page: the day's order on the first screen, what it rests on below. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rainward.brief.RainPanel;
 import rainward.brief.picture.RainChart;
+import rainward.brief.words.SkyWords;
 
 /** The rain of all farms on a page: a picture each where there is something to see, else a line. */
 final class RainBlock {

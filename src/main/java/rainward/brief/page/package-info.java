@@ -1,8 +1,8 @@
 /**
- * Briefs and alerts in words: plain text, page, short form and calendar.
+ * Briefs and alerts as pages that strict mail clients show.
  *
- * <p>In come values that are finished and harmless, and the units their reader knows. Out come
- * strings. {@code post} puts them into letters.
+ * <p>In come values and their words. Out come pages with inline styles and no script. {@code post}
+ * puts them into letters.
  */
 @NullMarked
 package rainward.brief.page;

@@ -7,14 +7,14 @@ import java.util.Optional;
 import rainward.brief.Alert;
 import rainward.brief.Brief;
 import rainward.brief.RainPanel;
+import rainward.brief.calendar.DayCalendar;
 import rainward.brief.page.AlertHtml;
-import rainward.brief.page.AlertText;
 import rainward.brief.page.BriefHtml;
-import rainward.brief.page.BriefText;
-import rainward.brief.page.DayCalendar;
-import rainward.brief.page.ShortForm;
 import rainward.brief.picture.Lettering;
 import rainward.brief.picture.RainChart;
+import rainward.brief.plain.AlertText;
+import rainward.brief.plain.BriefText;
+import rainward.brief.plain.ShortForm;
 
 /** Writes to each recipient what they want, the way they want it. */
 public final class LetterMaker {

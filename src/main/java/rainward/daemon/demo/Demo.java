@@ -186,7 +186,7 @@ public final class Demo {
         telling.say(
                 office.now(),
                 "BRIEF  "
-                        + rainward.brief.page.BriefText.subject(
+                        + rainward.brief.plain.BriefText.subject(
                                 brief, office.settings().farm().units()));
         brief.orders().today().stream()
                 .limit(3)

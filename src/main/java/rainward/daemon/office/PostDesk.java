@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rainward.brief.Alert;
 import rainward.brief.Brief;
-import rainward.brief.BriefInput;
-import rainward.brief.BriefMaker;
 import rainward.brief.LocalAlert;
+import rainward.brief.making.BriefInput;
+import rainward.brief.making.BriefMaker;
 import rainward.brief.post.Letter;
 import rainward.brief.post.LetterMaker;
 import rainward.brief.post.Outgoing;
@@ -148,9 +148,9 @@ public final class PostDesk {
         return credits;
     }
 
-    private List<BriefInput.StandCheck> standChecks(Books books, Instant now) {
+    private List<Brief.StandCheck> standChecks(Books books, Instant now) {
         StandChecks checks = new StandChecks(office.zone());
-        List<BriefInput.StandCheck> due = new ArrayList<>();
+        List<Brief.StandCheck> due = new ArrayList<>();
         for (Property property : books.fields().properties()) {
             List<FieldCase> here = books.cases().stream()
                     .filter(c -> c.field().property().equals(property.name()))
@@ -162,7 +162,7 @@ public final class PostDesk {
     }
 
     /** The last day on which the first-choice mixes of waiting fields go in. */
-    private Optional<BriefInput.SeasonGoal> goal(Cycle.Result result) {
+    private Optional<Brief.SeasonGoal> goal(Cycle.Result result) {
         LocalDate today = LocalDate.ofInstant(result.outlook().asOf(), office.zone());
         return result.outlook().fields().stream()
                 .map(f -> f.item())
@@ -170,16 +170,16 @@ public final class PostDesk {
                 .flatMap(item -> office.roster().mixesOf(item.field()).stream().limit(1))
                 .map(mix -> mix.season().lastSowing().atYear(today.getYear()))
                 .min(LocalDate::compareTo)
-                .map(day -> new BriefInput.SeasonGoal(day, java.util.OptionalDouble.empty()));
+                .map(day -> new Brief.SeasonGoal(day, java.util.OptionalDouble.empty()));
     }
 
-    private static List<BriefInput.Undelivered> undelivered(Books books, Instant now) {
+    private static List<Brief.Undelivered> undelivered(Books books, Instant now) {
         return books.outbox().since(now.minus(Duration.ofDays(2))).stream()
                 .filter(row -> switch (row.progress().state()) {
                     case REFUSED, GIVEN_UP -> true;
                     case WAITING, SENT, DROPPED -> false;
                 })
-                .map(row -> new BriefInput.Undelivered(
+                .map(row -> new Brief.Undelivered(
                         row.message().key().recipient(),
                         row.message().subject(),
                         row.progress().lastWords()))

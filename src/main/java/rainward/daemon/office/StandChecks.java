@@ -6,7 +6,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import rainward.brief.BriefInput;
+import rainward.brief.Brief;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.StageRecord;
@@ -30,13 +30,13 @@ final class StandChecks {
     }
 
     /** The check of a field that is seeded and not yet looked at. */
-    Optional<BriefInput.StandCheck> of(FieldCase item, PastWeather past) {
+    Optional<Brief.StandCheck> of(FieldCase item, PastWeather past) {
         if (item.status().state() != FieldState.SEEDED) {
             return Optional.empty();
         }
         return seededAt(item).map(at -> {
             LocalDate seeded = LocalDate.ofInstant(at, zone);
-            return new BriefInput.StandCheck(
+            return new Brief.StandCheck(
                     item.field().name(),
                     item.status().sownMix().orElse(item.field().wish().mixes().get(0)),
                     seeded,

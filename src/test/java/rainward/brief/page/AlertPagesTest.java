@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rainward.brief.Alert;
 import rainward.brief.AlertDays;
 import rainward.brief.Golden;
+import rainward.brief.plain.AlertText;
+import rainward.brief.plain.Columns;
 import rainward.farm.UnitSystem;
 
 /** Alerts as text and as page. */
