@@ -19,6 +19,7 @@ import rainward.farm.SeedingMethod;
 import rainward.farm.SoilTexture;
 import rainward.intake.Shipped;
 import rainward.soil.SoilRun;
+import rainward.stand.model.StandModel;
 import rainward.weather.EvaporationDemand;
 import rainward.weather.HourlyAir;
 import rainward.weather.Traces;

@@ -16,15 +16,15 @@ import rainward.farm.Operation;
 import rainward.farm.Recipe;
 import rainward.farm.SeedingMethod;
 import rainward.soil.FieldSoil;
-import rainward.soil.SoilColumn;
 import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
+import rainward.soil.column.SoilColumn;
 import rainward.stand.SeedPlacement;
 import rainward.stand.SeedingConditions;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
-import rainward.stand.StandModel;
 import rainward.stand.StandOutlook;
+import rainward.stand.model.StandModel;
 import rainward.weather.Traces;
 
 /**

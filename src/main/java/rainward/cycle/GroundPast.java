@@ -13,11 +13,11 @@ import rainward.farm.Recipe;
 import rainward.farm.Stage;
 import rainward.farm.StageRecord;
 import rainward.soil.FieldSoil;
-import rainward.soil.SoilColumn;
 import rainward.soil.SoilState;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.SurfaceCondition.Tilth;
 import rainward.soil.SurfaceCondition.Vegetation;
+import rainward.soil.column.SoilColumn;
 import rainward.weather.ObservedWeather;
 
 /**

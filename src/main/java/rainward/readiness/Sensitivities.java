@@ -13,7 +13,7 @@ import rainward.readiness.Sensitivity.Factor;
 import rainward.soil.SoilRun;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
-import rainward.stand.StandModel;
+import rainward.stand.model.StandModel;
 import rainward.weather.Traces;
 
 /**

@@ -3,6 +3,7 @@ package rainward.soil;
 import rainward.farm.Field;
 import rainward.farm.Require;
 import rainward.farm.SoilTexture;
+import rainward.soil.property.Layers;
 
 /**
  * What a soil column is built from.
@@ -20,5 +21,10 @@ public record FieldSoil(SoilTexture texture, double slopeFraction, SurfaceCondit
     /** The soil of a field in the condition it is in now. */
     public static FieldSoil of(Field.Ground ground, SurfaceCondition surface) {
         return new FieldSoil(ground.texture(), ground.slopeFraction(), surface);
+    }
+
+    /** What its layers hold and pass. */
+    public Layers layers() {
+        return new Layers(texture, surface.tilth().densityFactor());
     }
 }

@@ -2,6 +2,8 @@ package rainward.soil;
 
 import java.time.Instant;
 import rainward.farm.Require;
+import rainward.soil.property.Layers;
+import rainward.soil.property.SaxtonRawls;
 
 /**
  * What a column holds at an instant; stored between runs.
@@ -56,8 +58,8 @@ public record SoilState(Instant at, double[] waterFraction, double[] tempC, Wett
      * half the way, what lies below stays.
      */
     public SoilState corrected(Word word, FieldSoil soil) {
-        Layers layers = new Layers(soil);
-        double told = layers.waterFractionOf(word);
+        Layers layers = soil.layers();
+        double told = waterFractionOf(word, layers.matrix);
         double[] water = waterFraction.clone();
         for (int l = 0; l < water.length && layers.bottomCm(l) <= 10; l++) {
             double trust = layers.bottomCm(l) <= 5 ? 1 : 0.5;
@@ -66,9 +68,19 @@ public record SoilState(Instant at, double[] waterFraction, double[] tempC, Wett
         return new SoilState(at, water, tempC, surface);
     }
 
+    private static double waterFractionOf(Word word, SaxtonRawls matrix) {
+        double dry = matrix.wiltingPointFraction();
+        double capacity = matrix.fieldCapacityFraction();
+        return switch (word) {
+            case DRY -> dry;
+            case MOIST -> dry + 0.75 * (capacity - dry);
+            case WET -> capacity + 0.25 * (matrix.saturationFraction() - capacity);
+        };
+    }
+
     /** The state after the top is turned over to a depth: its water and heat are mixed. */
     public SoilState mixed(FieldSoil soil, double depthCm) {
-        Layers layers = new Layers(soil);
+        Layers layers = soil.layers();
         double[] water = waterFraction.clone();
         double[] temp = tempC.clone();
         layers.mix(water, depthCm);

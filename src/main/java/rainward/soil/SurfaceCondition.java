@@ -52,7 +52,7 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
             this.roughnessCm = roughnessCm;
         }
 
-        double densityFactor() {
+        public double densityFactor() {
             return densityFactor;
         }
 
@@ -63,7 +63,7 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
          * @param slopeFraction rise over run
          * @return storage, not below zero [mm]
          */
-        double hollowsMm(double slopeFraction) {
+        public double hollowsMm(double slopeFraction) {
             double rr = roughnessCm;
             return Math.max(0, 10 * (0.112 * rr + 0.031 * rr * rr - 1.2 * rr * slopeFraction));
         }
@@ -93,7 +93,7 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
         }
 
         /** Basal crop coefficient under full cover, FAO-56 eq. 99: {@code 1.0 + 0.1 h}, to 1.2. */
-        double basalCoefficient() {
+        public double basalCoefficient() {
             return Math.min(1.2, 1 + 0.1 * heightCm / 100);
         }
 

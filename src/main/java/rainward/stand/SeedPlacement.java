@@ -32,7 +32,7 @@ public final class SeedPlacement {
     }
 
     /** Share of the seed that lies where it can grow, 0 to 1. */
-    static double placedFraction(SeedingMethod method) {
+    public static double placedFraction(SeedingMethod method) {
         return method == SeedingMethod.BROADCAST ? BROADCAST_PLACED_FRACTION : 1;
     }
 
@@ -41,7 +41,7 @@ public final class SeedPlacement {
      * poorly wetted seed takes water up as from drier soil. Little matters in moist soil, much in
      * drying soil. Values chosen here, no source.
      */
-    static double contact(SeedingConditions conditions) {
+    public static double contact(SeedingConditions conditions) {
         double bed = conditions.firmed() ? 1 : LOOSE_CONTACT;
         return switch (conditions.method()) {
             case ROLLED -> 0.8;

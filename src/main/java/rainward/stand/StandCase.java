@@ -28,7 +28,7 @@ public record StandCase(
                 "seeding hours lie outside the traces");
     }
 
-    int firstHour() {
+    public int firstHour() {
         return traces.hourOf(hours.start());
     }
 }

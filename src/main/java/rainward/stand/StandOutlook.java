@@ -34,7 +34,7 @@ public record StandOutlook(
     }
 
     /** The outlook of a mix that must not be sown in any of these hours. */
-    static StandOutlook never(String mix, SeedingHours hours) {
+    public static StandOutlook never(String mix, SeedingHours hours) {
         return new StandOutlook(
                 mix,
                 hours.start(),

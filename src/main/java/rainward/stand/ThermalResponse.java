@@ -1,6 +1,7 @@
 package rainward.stand;
 
 import rainward.farm.Species;
+import rainward.stand.seedling.HydrothermalTime;
 
 /**
  * Degrees that count for growth: rising in a straight line from base to optimum, falling in a

@@ -3,7 +3,7 @@ package rainward.window;
 import java.util.Optional;
 import rainward.farm.Mix;
 import rainward.farm.SoilTexture;
-import rainward.soil.SaxtonRawls;
+import rainward.soil.property.SaxtonRawls;
 import rainward.weather.Traces;
 
 /** Rain that brings seed up: enough of it in one spell. */

@@ -20,7 +20,7 @@ import rainward.soil.SoilRun;
 import rainward.stand.SeedingConditions;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
-import rainward.stand.StandModel;
+import rainward.stand.model.StandModel;
 import rainward.weather.EvaporationDemand;
 import rainward.weather.ForecastSeries;
 import rainward.weather.HourlyAir;

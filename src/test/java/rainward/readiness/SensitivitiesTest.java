@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import rainward.farm.Mix;
 import rainward.intake.Shipped;
 import rainward.readiness.Sensitivity.Factor;
-import rainward.stand.StandModel;
+import rainward.stand.model.StandModel;
 
 class SensitivitiesTest {
     private static final Mix MIX = Shipped.mix("three brassicas");

@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 
 /** Rows of a table of {@code shared/reference}, by column name; the line of units is left out. */
-record ReferenceRows(List<String> columns, List<List<String>> rows) {
+public record ReferenceRows(List<String> columns, List<List<String>> rows) {
 
-    static ReferenceRows of(String name) {
+    public static ReferenceRows of(String name) {
         String path = "/shared/reference/" + name;
         try (InputStream in =
                 Objects.requireNonNull(ReferenceRows.class.getResourceAsStream(path), path)) {
@@ -25,15 +25,15 @@ record ReferenceRows(List<String> columns, List<List<String>> rows) {
         }
     }
 
-    IntStream indices() {
+    public IntStream indices() {
         return IntStream.range(0, rows.size());
     }
 
-    String text(int row, String column) {
+    public String text(int row, String column) {
         return rows.get(row).get(columns.indexOf(column));
     }
 
-    double number(int row, String column) {
+    public double number(int row, String column) {
         return Double.parseDouble(text(row, column));
     }
 }

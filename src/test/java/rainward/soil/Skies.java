@@ -9,12 +9,12 @@ import rainward.weather.ObservedWeather;
 import rainward.weather.Traces;
 
 /** Weather for tests: a plain July day over and over, with rain as told. */
-final class Skies {
+public final class Skies {
 
-    static final Instant START = Instant.parse("2026-07-10T05:00:00Z");
+    public static final Instant START = Instant.parse("2026-07-10T05:00:00Z");
 
     /** Warm days of 5 mm reference evapotranspiration, half clouded. */
-    static HourlyAir air(Instant start, int hours) {
+    public static HourlyAir air(Instant start, int hours) {
         double[] temp = new double[hours];
         double[] dew = new double[hours];
         double[] wind = new double[hours];
@@ -28,7 +28,7 @@ final class Skies {
         return new HourlyAir(start, temp, dew, wind, sky);
     }
 
-    static EvaporationDemand sun(int hours) {
+    public static EvaporationDemand sun(int hours) {
         double[] radiation = new double[hours];
         double[] reference = new double[hours];
         for (int h = 0; h < hours; h++) {
@@ -40,7 +40,7 @@ final class Skies {
     }
 
     /** Days without rain but for one soaking on the day told. */
-    static ObservedWeather past(int days, int rainDay, double rainMm) {
+    public static ObservedWeather past(int days, int rainDay, double rainMm) {
         double[] rain = new double[24 * days];
         if (rainDay >= 0) {
             Arrays.fill(rain, 24 * rainDay + 14, 24 * rainDay + 18, rainMm / 4);
@@ -50,7 +50,7 @@ final class Skies {
     }
 
     /** The hours from one to another of a past. */
-    static ObservedWeather slice(ObservedWeather past, int from, int to) {
+    public static ObservedWeather slice(ObservedWeather past, int from, int to) {
         HourlyAir air = past.air();
         return new ObservedWeather(
                 new HourlyAir(
@@ -66,7 +66,7 @@ final class Skies {
     }
 
     /** Traces of showers, drawn anew for each. */
-    static Traces showers(int hours, int count, long seed) {
+    public static Traces showers(int hours, int count, long seed) {
         SplittableRandom sky = new SplittableRandom(seed);
         double[][] rain = new double[hours][count];
         double[][] peak = new double[hours][count];
@@ -80,7 +80,7 @@ final class Skies {
     }
 
     /** One trace for each amount, all of it in the four hours from the hour told. */
-    static Traces rains(int hours, int atHour, double... amountsMm) {
+    public static Traces rains(int hours, int atHour, double... amountsMm) {
         double[][] rain = new double[hours][amountsMm.length];
         double[][] peak = new double[hours][amountsMm.length];
         for (int i = 0; i < amountsMm.length; i++) {

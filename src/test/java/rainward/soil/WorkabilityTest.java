@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rainward.farm.Machine.MassClass;
 import rainward.farm.SoilTexture;
+import rainward.soil.column.SoilColumn;
 
 /** When ground is fit to work again. */
 class WorkabilityTest {

@@ -3,11 +3,11 @@ package rainward.stand;
 import java.util.SplittableRandom;
 
 /** Ground that wets by chance and dries again, under warm and hot days. */
-final class RandomSeedbed {
+public final class RandomSeedbed {
 
     private RandomSeedbed() {}
 
-    static Seedbeds of(SplittableRandom sky, int hours, int traces) {
+    public static Seedbeds of(SplittableRandom sky, int hours, int traces) {
         Seedbeds bed = new Seedbeds(hours, traces);
         double rainy = sky.nextDouble(0.002, 0.03);
         double warmth = sky.nextDouble(14, 30);

@@ -11,21 +11,22 @@ import rainward.farm.SoilTexture;
 import rainward.farm.Species;
 import rainward.intake.Shipped;
 import rainward.soil.SoilRun;
+import rainward.stand.model.StandModel;
 import rainward.weather.EvaporationDemand;
 import rainward.weather.HourlyAir;
 import rainward.weather.Traces;
 
 /** Ground and weather made up hour by hour, for a stand to be reckoned in. */
-final class Seedbeds {
-    static final ZoneId DETROIT = ZoneId.of("America/Detroit");
-    static final Instant JULY_15 = Instant.parse("2026-07-15T04:00:00Z");
-    static final SoilTexture SILT_LOAM = new SoilTexture(0.2, 0.15, 2.5);
-    static final SeedingConditions FIRM_AND_FLAT = rolled(0.0);
+public final class Seedbeds {
+    public static final ZoneId DETROIT = ZoneId.of("America/Detroit");
+    public static final Instant JULY_15 = Instant.parse("2026-07-15T04:00:00Z");
+    public static final SoilTexture SILT_LOAM = new SoilTexture(0.2, 0.15, 2.5);
+    public static final SeedingConditions FIRM_AND_FLAT = rolled(0.0);
 
     /** Wet enough that water does not hold seed up; field capacity is at -0.033 MPa. */
-    static final double FIELD_CAPACITY_MPA = -0.033;
+    public static final double FIELD_CAPACITY_MPA = -0.033;
 
-    static final double WILTING_POINT_MPA = -1.5;
+    public static final double WILTING_POINT_MPA = -1.5;
 
     private final int hours;
     private final int traces;
@@ -38,7 +39,7 @@ final class Seedbeds {
     private double depthCm = 1.3;
     private Instant start = JULY_15;
 
-    Seedbeds(int hours, int traces) {
+    public Seedbeds(int hours, int traces) {
         this.hours = hours;
         this.traces = traces;
         potentialMpa = filled(FIELD_CAPACITY_MPA);
@@ -50,11 +51,11 @@ final class Seedbeds {
     }
 
     /** One trace, moist at one temperature throughout. */
-    static Seedbeds steady(int hours, double potentialMpa, double tempC) {
+    public static Seedbeds steady(int hours, double potentialMpa, double tempC) {
         return new Seedbeds(hours, 1).potential(0, hours, potentialMpa).temp(tempC);
     }
 
-    static SeedingConditions rolled(double slopeFraction) {
+    public static SeedingConditions rolled(double slopeFraction) {
         return new SeedingConditions(SeedingMethod.ROLLED, SILT_LOAM, slopeFraction, true, 0);
     }
 
@@ -66,44 +67,44 @@ final class Seedbeds {
         return rows;
     }
 
-    Seedbeds potential(int from, int to, double value) {
+    public Seedbeds potential(int from, int to, double value) {
         fill(potentialMpa, from, to, value);
         return this;
     }
 
-    Seedbeds temp(double value) {
+    public Seedbeds temp(double value) {
         fill(tempC, 0, hours, value);
         return this;
     }
 
-    Seedbeds surfaceTemp(int from, int to, double value) {
+    public Seedbeds surfaceTemp(int from, int to, double value) {
         fill(surfaceTempC, from, to, value);
         return this;
     }
 
-    Seedbeds dryFront(int from, int to, double value) {
+    public Seedbeds dryFront(int from, int to, double value) {
         fill(dryFrontCm, from, to, value);
         return this;
     }
 
-    Seedbeds rain(int hour, double mm, double peak30) {
+    public Seedbeds rain(int hour, double mm, double peak30) {
         fill(rainMm, hour, hour + 1, mm);
         fill(peak30MmPerH, hour, hour + 1, peak30);
         return this;
     }
 
-    Seedbeds depth(double value) {
+    public Seedbeds depth(double value) {
         depthCm = value;
         return this;
     }
 
-    Seedbeds starting(Instant instant) {
+    public Seedbeds starting(Instant instant) {
         start = instant;
         return this;
     }
 
     /** Dry from one hour to another: wilting point at the seed and the front going down. */
-    Seedbeds drought(int from, int to, double frontCm) {
+    public Seedbeds drought(int from, int to, double frontCm) {
         return potential(from, to, -3).dryFront(from, to, frontCm);
     }
 
@@ -113,31 +114,31 @@ final class Seedbeds {
         }
     }
 
-    double[][] potentials() {
+    public double[][] potentials() {
         return potentialMpa;
     }
 
-    double[][] fronts() {
+    public double[][] fronts() {
         return dryFrontCm;
     }
 
-    double[][] rains() {
+    public double[][] rains() {
         return rainMm;
     }
 
-    double[][] peaks() {
+    public double[][] peaks() {
         return peak30MmPerH;
     }
 
-    double[][] surfaceTemps() {
+    public double[][] surfaceTemps() {
         return surfaceTempC;
     }
 
-    double[][] temps() {
+    public double[][] temps() {
         return tempC;
     }
 
-    StandCase sown(Mix mix, SeedingConditions conditions, int seedingHours) {
+    public StandCase sown(Mix mix, SeedingConditions conditions, int seedingHours) {
         return new StandCase(
                 mix,
                 conditions,
@@ -151,7 +152,7 @@ final class Seedbeds {
     }
 
     /** What comes of it with the usual rules. */
-    StandOutlook outlook(Mix mix, int seedingHours) {
+    public StandOutlook outlook(Mix mix, int seedingHours) {
         return StandModel.usual().outlook(sown(mix, FIRM_AND_FLAT, seedingHours));
     }
 
@@ -165,7 +166,7 @@ final class Seedbeds {
     }
 
     /** A mix of one species that is always in season. */
-    static Mix alone(String species) {
+    public static Mix alone(String species) {
         Species seed = Shipped.species(species);
         return new Mix(
                 species + " alone",
@@ -175,7 +176,7 @@ final class Seedbeds {
                 ALWAYS);
     }
 
-    static final Season ALWAYS = new Season(
+    public static final Season ALWAYS = new Season(
             java.time.MonthDay.of(1, 1),
             java.time.MonthDay.of(12, 31),
             java.time.MonthDay.of(12, 30),

@@ -1,6 +1,6 @@
 package rainward.soil.verify;
 
-import rainward.soil.SaxtonRawls;
+import rainward.soil.property.SaxtonRawls;
 
 /**
  * The plain model to beat: one bucket of 20 cm. A day's rain fills it, what is over field capacity

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import rainward.farm.SoilTexture;
 import rainward.soil.FieldSoil;
-import rainward.soil.SaxtonRawls;
-import rainward.soil.SoilColumn;
 import rainward.soil.SoilPast;
 import rainward.soil.SurfaceCondition;
+import rainward.soil.column.SoilColumn;
+import rainward.soil.property.SaxtonRawls;
 import rainward.weather.ObservedWeather;
 
 /** One station: what its sensors saw and what column and bucket made of its weather, day by day. */

@@ -1,0 +1,391 @@
+package rainward.soil.water;
+
+import java.util.Arrays;
+import rainward.soil.FieldSoil;
+import rainward.soil.SurfaceCondition;
+import rainward.soil.property.BareSoilEvaporation;
+import rainward.soil.property.Layers;
+
+/**
+ * The water of one column on all traces, stepped hour by hour. Every array runs over traces and
+ * every loop touches one index only, so that it vectorises. An hour: rain meets leaves, hollows and
+ * the soil's capacity to infiltrate; the sun takes from the top and roots from below; gravity
+ * carries down layer by layer; capillarity evens out wetness, solved implicitly. What goes in and
+ * what comes out add up to the change of storage to rounding.
+ */
+public final class WaterColumn {
+
+    /** Greatest crop coefficient of wet bare soil, FAO-56 eq. 72 at 2 m/s, 45 % and low growth. */
+    private static final double WET_SOIL_COEFFICIENT = 1.2;
+
+    /** Share of available water gone before roots feel it, turf grass in FAO-56 table 22. */
+    private static final double EASY_SHARE = 0.4;
+
+    /** Evaporation falls by 5 % for each 10 % of ground under residue, FAO-56 chapter 11. */
+    private static final double RESIDUE_SHELTER = 0.5;
+
+    /** Depth of the soil that evaporates, Ze of FAO-56 eq. 73 [cm]. */
+    private static final double EVAPORATING_CM = 10;
+
+    private final Layers layers;
+    private final int traces;
+    private final Infiltration infiltration;
+    private final WetnessPower power;
+    private final Drainage[] drainage;
+    private final double[] rootShares;
+    private final double soilDemandShare;
+    private final double plantDemandShare;
+    private final double diffusivityMm;
+
+    /** Water of each layer on each trace [mm]. */
+    public final double[][] waterMm;
+
+    /** What the hour took from the ground, by way of the sun [mm]. */
+    public final double[] soilEvaporationMm;
+
+    public final double[] transpiredMm;
+    public final double[] drainedMm;
+
+    private final double[] inflow;
+    private final double[] demand;
+    private final double[][] diffusivity;
+    private final double[][] share;
+    private final double[] wanting;
+    private final double[] reach;
+    private final int evaporating;
+    private final double evaporableMm;
+    private final double readilyMm;
+    private final double[] available;
+    private final double[] active;
+    private final double[] rootedFraction;
+    private final double rootZoneMm;
+    private final double[] raised;
+
+    public WaterColumn(FieldSoil soil, Layers layers, int traces) {
+        this.layers = layers;
+        this.traces = traces;
+        this.infiltration = new Infiltration(soil, layers, traces);
+        double b = layers.matrix.exponentB();
+        this.power = new WetnessPower((b + 1) / 2);
+        this.drainage = new Drainage[layers.count()];
+        for (int l = 0; l < layers.count(); l++) {
+            drainage[l] = new Drainage(layers.poreMm[l], layers.saturatedMmPerH[l], 2 * b + 3);
+        }
+        SurfaceCondition surface = soil.surface();
+        double cover = surface.vegetation().coverFraction();
+        this.rootShares = layers.rootShares(surface.vegetation().rootDepthCm());
+        this.soilDemandShare = WET_SOIL_COEFFICIENT
+                * (1 - cover)
+                * (1 - RESIDUE_SHELTER * surface.residueFraction());
+        this.plantDemandShare = cover * surface.vegetation().basalCoefficient();
+        this.diffusivityMm = b * layers.airEntryMm();
+        this.waterMm = new double[layers.count()][traces];
+        this.soilEvaporationMm = new double[traces];
+        this.transpiredMm = new double[traces];
+        this.drainedMm = new double[traces];
+        this.inflow = new double[traces];
+        this.demand = new double[traces];
+        this.diffusivity = new double[layers.count()][traces];
+        this.wanting = new double[traces];
+        this.reach = new double[traces];
+        this.evaporating = layers.layerAt(EVAPORATING_CM - 0.01) + 1;
+        this.evaporableMm = layers.evaporableMm(evaporating);
+        this.readilyMm =
+                Math.min(0.9 * evaporableMm, BareSoilEvaporation.readilyMm(soil.texture()));
+        this.available = new double[traces];
+        this.active = new double[traces];
+        this.rootedFraction = layers.rootedFractions(surface.vegetation().rootDepthCm());
+        this.rootZoneMm = layers.availableMm(rootedFraction);
+        this.raised = new double[traces];
+        this.share = new double[layers.count()][traces];
+    }
+
+    public Infiltration infiltration() {
+        return infiltration;
+    }
+
+    /** Sets a layer to the same water on all traces. */
+    public void fill(int layer, double waterFraction) {
+        double water = waterFraction * layers.thicknessMm[layer];
+        Arrays.fill(waterMm[layer], Math.min(layers.poreMm[layer], Math.max(0, water)));
+    }
+
+    /**
+     * One hour.
+     *
+     * @param rain on each trace
+     * @param referenceMm reference evapotranspiration of the hour [mm]
+     * @param shade share of it that each trace asks for, 0 to 1
+     */
+    public void hour(RainHour rain, double referenceMm, double[] shade) {
+        double plants = referenceMm * plantDemandShare;
+        for (int i = 0; i < traces; i++) {
+            demand[i] = plants * shade[i];
+        }
+        Arrays.fill(transpiredMm, 0);
+        infiltration.hour(rain, waterMm, demand, inflow);
+        evaporate(referenceMm * soilDemandShare, shade);
+        if (plantDemandShare > 0) {
+            askRoots();
+        }
+        for (int l = 0; l < layers.count(); l++) {
+            descend(l);
+        }
+        System.arraycopy(inflow, 0, drainedMm, 0, traces);
+        evenOut();
+    }
+
+    private void descend(int layer) {
+        fill(layer);
+        if (plantDemandShare > 0) {
+            drink(layer);
+        }
+        double perPore = 1 / layers.poreMm[layer];
+        power.raise(waterMm[layer], perPore, raised);
+        drain(layer);
+        power.raise(waterMm[layer], perPore, raised);
+        diffuse(layer);
+    }
+
+    /** Capillarity between layers, backward in time: one elimination down, one substitution up. */
+    private void evenOut() {
+        int last = layers.count() - 1;
+        eliminateTop();
+        for (int l = 1; l < last; l++) {
+            eliminate(l);
+        }
+        eliminateBottom(last);
+        for (int l = last - 1; l >= 0; l--) {
+            substitute(l);
+        }
+    }
+
+    /**
+     * Evaporation in two stages, FAO-56 eq. 71 and 74: at full rate until the top 10 cm have lost
+     * the readily evaporable water, then falling in a straight line. The layers share in it by
+     * depth ({@link Layers#evaporationShare}) and by what they still hold above air-dry, so that a
+     * dry top hands the demand down instead of shutting it off; capillarity then evens out.
+     */
+    private void evaporate(double wantedMm, double[] shade) {
+        Arrays.fill(soilEvaporationMm, 0);
+        if (wantedMm <= 0) {
+            return;
+        }
+        double[] left = wanting;
+        Arrays.fill(left, evaporableMm);
+        for (int l = 0; l < evaporating; l++) {
+            addDepletion(l);
+        }
+        Arrays.fill(reach, 0);
+        for (int l = 0; l < evaporating; l++) {
+            addReach(l);
+        }
+        double perLimit = 1 / (evaporableMm - readilyMm);
+        for (int i = 0; i < left.length; i++) {
+            double reduced = Math.min(1, Math.max(0, left[i] * perLimit));
+            left[i] = wantedMm * shade[i] * reduced / (reach[i] + 1e-9);
+        }
+        for (int l = 0; l < evaporating; l++) {
+            takeFrom(l);
+        }
+    }
+
+    /** Adds up what the layers offer, each by its share and its wetness over air-dry. */
+    private void addReach(int layer) {
+        double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double perMm = offeredPerMm(layer);
+        double[] water = waterMm[layer];
+        double[] sum = reach;
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += perMm * Math.max(0, water[i] - airDry);
+        }
+    }
+
+    /** Share of a layer for each millimetre above air-dry; the whole share at field capacity. */
+    private double offeredPerMm(int layer) {
+        double held = layers.capacityWetness() - layers.airDryWetness();
+        return layers.evaporationShare(layer, evaporating) / (held * layers.poreMm[layer]);
+    }
+
+    private void addDepletion(int layer) {
+        double capacity = layers.capacityWetness() * layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] left = wanting;
+        for (int i = 0; i < left.length; i++) {
+            left[i] -= Math.max(0, capacity - water[i]);
+        }
+    }
+
+    private void takeFrom(int layer) {
+        double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double perMm = offeredPerMm(layer);
+        double[] water = waterMm[layer];
+        double[] wanted = wanting;
+        double[] out = soilEvaporationMm;
+        for (int i = 0; i < wanted.length; i++) {
+            double held = Math.max(0, water[i] - airDry);
+            double taken = Math.min(held, wanted[i] * perMm * held);
+            water[i] -= taken;
+            out[i] += taken;
+        }
+    }
+
+    /** Inflow enters; what the pores cannot hold is handed down. */
+    private void fill(int layer) {
+        double pore = layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] in = inflow;
+        for (int i = 0; i < water.length; i++) {
+            double w = water[i] + in[i];
+            double surplus = Math.max(0, w - pore);
+            water[i] = w - surplus;
+            in[i] = surplus;
+        }
+    }
+
+    /**
+     * What the plants ask of each layer: the demand, times the stress of the whole root zone
+     * (FAO-56 eq. 84, {@code Ks = (TAW - Dr) / ((1 - p) TAW)}), shared among layers by roots and by
+     * water at hand, so that deep water makes up for a dry top.
+     */
+    private void askRoots() {
+        Arrays.fill(available, 0);
+        Arrays.fill(active, 0);
+        for (int l = 0; l < layers.count(); l++) {
+            addRoots(l);
+        }
+        double perEasy = 1 / ((1 - EASY_SHARE) * rootZoneMm);
+        double[] wanted = demand;
+        double[] held = available;
+        double[] reach = active;
+        for (int i = 0; i < wanted.length; i++) {
+            double unstressed = Math.min(1, held[i] * perEasy);
+            wanted[i] = wanted[i] * unstressed / (reach[i] + 1e-9);
+        }
+    }
+
+    private void addRoots(int layer) {
+        double dry = layers.wiltingWetness() * layers.poreMm[layer];
+        double full = layers.capacityWetness() * layers.poreMm[layer] - dry;
+        double rooted = rootedFraction[layer];
+        double roots = rootShares[layer] / full;
+        double[] water = waterMm[layer];
+        double[] held = available;
+        double[] reach = active;
+        for (int i = 0; i < water.length; i++) {
+            double here = Math.min(full, Math.max(0, water[i] - dry));
+            held[i] += rooted * here;
+            reach[i] += roots * here;
+        }
+    }
+
+    private void drink(int layer) {
+        double dry = layers.wiltingWetness() * layers.poreMm[layer];
+        double full = layers.capacityWetness() * layers.poreMm[layer] - dry;
+        double roots = rootShares[layer] / full;
+        double[] water = waterMm[layer];
+        double[] wanted = demand;
+        double[] drunk = transpiredMm;
+        for (int i = 0; i < water.length; i++) {
+            double here = Math.max(0, water[i] - dry);
+            double drink = Math.min(here, wanted[i] * roots * Math.min(full, here));
+            water[i] -= drink;
+            drunk[i] += drink;
+        }
+    }
+
+    /** Gravity drains an hour's worth. */
+    private void drain(int layer) {
+        double k1 = layers.saturatedMmPerH[layer] / layers.poreMm[layer];
+        double b = drainage[layer].b;
+        double c = drainage[layer].c;
+        double d = drainage[layer].d;
+        double[] water = waterMm[layer];
+        double[] in = inflow;
+        double[] half = raised;
+        double capacity = layers.capacityWetness() * layers.poreMm[layer];
+        double part = layers.drainedShare(layer);
+        for (int i = 0; i < water.length; i++) {
+            double h2 = half[i] * half[i];
+            double k = k1 * h2 * h2 * water[i];
+            double slow = k * (1 + b * k) / (1 + k * (c + d * k));
+            double loss = Math.max(slow, part * (water[i] - capacity));
+            water[i] -= loss;
+            in[i] += loss;
+        }
+    }
+
+    private void diffuse(int layer) {
+        double d = diffusivityMm * layers.saturatedMmPerH[layer] / layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] half = raised;
+        double[] diff = diffusivity[layer];
+        for (int i = 0; i < water.length; i++) {
+            double h2 = half[i] * half[i];
+            diff[i] = h2 * water[i] * d;
+        }
+    }
+
+    private void eliminateTop() {
+        double pore = layers.poreMm[0];
+        double down = 0.5 / layers.gapMm(0);
+        double[] here = diffusivity[0];
+        double[] below = diffusivity[1];
+        double[] water = waterMm[0];
+        double[] part = share[0];
+        for (int i = 0; i < water.length; i++) {
+            double fromBelow = down * (here[i] + below[i]);
+            double per = 1 / (pore + fromBelow);
+            part[i] = fromBelow * per;
+            water[i] *= per;
+        }
+    }
+
+    private void eliminate(int layer) {
+        double pore = layers.poreMm[layer];
+        double up = 0.5 / layers.gapMm(layer - 1);
+        double down = 0.5 / layers.gapMm(layer);
+        double[] here = diffusivity[layer];
+        double[] above = diffusivity[layer - 1];
+        double[] below = diffusivity[layer + 1];
+        double[] water = waterMm[layer];
+        double[] wetAbove = waterMm[layer - 1];
+        double[] partAbove = share[layer - 1];
+        double[] part = share[layer];
+        for (int i = 0; i < water.length; i++) {
+            double fromAbove = up * (above[i] + here[i]);
+            double fromBelow = down * (here[i] + below[i]);
+            double per = 1 / (pore + fromAbove * (1 - partAbove[i]) + fromBelow);
+            part[i] = fromBelow * per;
+            water[i] = (water[i] + fromAbove * wetAbove[i]) * per;
+        }
+    }
+
+    private void eliminateBottom(int layer) {
+        double pore = layers.poreMm[layer];
+        double up = 0.5 / layers.gapMm(layer - 1);
+        double[] here = diffusivity[layer];
+        double[] above = diffusivity[layer - 1];
+        double[] water = waterMm[layer];
+        double[] wetAbove = waterMm[layer - 1];
+        double[] partAbove = share[layer - 1];
+        for (int i = 0; i < water.length; i++) {
+            double fromAbove = up * (above[i] + here[i]);
+            double wet =
+                    (water[i] + fromAbove * wetAbove[i]) / (pore + fromAbove * (1 - partAbove[i]));
+            water[i] = wet * pore;
+        }
+    }
+
+    private void substitute(int layer) {
+        double pore = layers.poreMm[layer];
+        double perPoreBelow = 1 / layers.poreMm[layer + 1];
+        double[] water = waterMm[layer];
+        double[] below = waterMm[layer + 1];
+        double[] part = share[layer];
+        for (int i = 0; i < water.length; i++) {
+            double wet = water[i] + part[i] * below[i] * perPoreBelow;
+            water[i] = wet * pore;
+        }
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * The water of a column
+ *
+ * <p>rain on its way in, evaporation, roots, drainage and capillarity, on all traces at
+ * once.:{@code soil.heat} and {@code soil.column} read it.
+ */
+@NullMarked
+package rainward.soil.water;
+
+import org.jspecify.annotations.NullMarked;
