@@ -24,7 +24,7 @@ import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
-import rainward.store.StoreException;
+import rainward.store.row.StoreException;
 
 /** The one command of the program; its work is done by subcommands. */
 @Command(

@@ -14,6 +14,8 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import rainward.store.row.StoreException;
+import rainward.store.row.Trouble;
 
 /** Copies of the database, made while it is in use, and put back. */
 public final class Backups {

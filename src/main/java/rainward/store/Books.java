@@ -6,6 +6,21 @@ import org.jdbi.v3.core.Handle;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
+import rainward.store.forecast.CopyShelf;
+import rainward.store.forecast.ForecastArchive;
+import rainward.store.forecast.PauseTable;
+import rainward.store.ground.FieldBook;
+import rainward.store.ground.RainBook;
+import rainward.store.ground.SoilShelf;
+import rainward.store.journal.SoilBook;
+import rainward.store.journal.StageJournal;
+import rainward.store.journal.StandBook;
+import rainward.store.round.BriefLog;
+import rainward.store.round.JobLog;
+import rainward.store.round.LastKnown;
+import rainward.store.round.OutboxTable;
+import rainward.store.round.PlanLog;
+import rainward.store.round.WindowLog;
 
 /** All books of the store, as seen and written by one piece of work. */
 public final class Books {

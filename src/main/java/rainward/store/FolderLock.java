@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import rainward.store.row.StoreException;
 
 /**
  * Holds a data folder for one service at a time. The operating system lets go of it when the

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import rainward.brief.post.FailedTry;
 import rainward.brief.post.Outbox;
 import rainward.brief.post.OutboxRow;
+import rainward.store.row.Trouble;
 import rainward.weather.HostPauses;
 import rainward.weather.LastGoodCopies;
 

@@ -8,6 +8,8 @@ import java.sql.Statement;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import rainward.store.row.StoreException;
+import rainward.store.row.Trouble;
 
 /** Takes a database through the schema steps it has not seen; there is no way back. */
 final class Schema {

@@ -8,6 +8,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import rainward.brief.post.Outbox;
+import rainward.store.row.Trouble;
 import rainward.weather.HostPauses;
 import rainward.weather.LastGoodCopies;
 

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Set;
 import java.util.stream.Stream;
+import rainward.store.row.StoreException;
 
 /** The data folder on disk: readable by its owner alone. */
 final class StoreFolder {

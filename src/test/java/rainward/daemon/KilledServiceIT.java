@@ -34,8 +34,8 @@ import org.junit.jupiter.api.io.TempDir;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.SurveyDesk;
-import rainward.store.BriefLog;
 import rainward.store.Store;
+import rainward.store.round.BriefLog;
 
 /**
  * The service is killed at random moments of its round and started again, as a real second process

@@ -21,6 +21,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.Field;
+import rainward.store.journal.Hollows;
+import rainward.store.row.StoreException;
 
 class BackupsIT {
 

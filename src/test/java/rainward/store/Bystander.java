@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rainward.farm.MappedField;
 import rainward.farm.Survey;
+import rainward.store.journal.Hollows;
 
 /** A second process on a data folder, for tests that need a real one. */
 final class Bystander {

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.Field;
+import rainward.store.row.StoreException;
 
 /** What happens when a second, real process is on the same folder, and when one is killed. */
 class ProcessesIT {

@@ -20,6 +20,9 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.Field;
+import rainward.store.journal.Hollows;
+import rainward.store.journal.JournalEntry;
+import rainward.store.row.StoreException;
 
 /** One data folder, opened, closed, broken and opened again. */
 class StoreIT {

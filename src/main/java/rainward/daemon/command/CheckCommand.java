@@ -12,7 +12,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Fault;
 import rainward.daemon.settings.SettingsOutcome;
-import rainward.store.StoreException;
+import rainward.store.row.StoreException;
 
 /** Looks at everything that the service leans on. */
 @Command(

@@ -13,9 +13,9 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
-import rainward.store.JournalEntry;
-import rainward.store.JournalEntry.Kind;
-import rainward.store.StageJournal;
+import rainward.store.journal.JournalEntry;
+import rainward.store.journal.JournalEntry.Kind;
+import rainward.store.journal.StageJournal;
 
 /** What a person says about a field's place in the order. */
 public abstract class FieldCommand extends OfficeCommand {

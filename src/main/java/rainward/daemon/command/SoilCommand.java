@@ -16,7 +16,7 @@ import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.soil.SoilState.Word;
-import rainward.store.JournalEntry;
+import rainward.store.journal.JournalEntry;
 
 /** Takes the word of somebody who dug. */
 @Command(

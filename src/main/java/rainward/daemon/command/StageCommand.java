@@ -20,9 +20,9 @@ import rainward.daemon.office.Refusal;
 import rainward.farm.Field;
 import rainward.farm.Recipe;
 import rainward.farm.Stage;
-import rainward.store.StageJournal;
-import rainward.store.StageWord;
-import rainward.store.Verdict;
+import rainward.store.journal.StageJournal;
+import rainward.store.journal.StageWord;
+import rainward.store.journal.Verdict;
 
 /** What done and undo share: a word about a stage of a field, written into the journal. */
 public abstract class StageCommand extends OfficeCommand {

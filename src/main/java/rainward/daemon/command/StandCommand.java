@@ -19,10 +19,10 @@ import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 import rainward.queue.problem.PlanItem;
 import rainward.store.Books;
-import rainward.store.JournalEntry;
-import rainward.store.StandBook;
-import rainward.store.StandBook.Cause;
-import rainward.store.StandBook.Result;
+import rainward.store.journal.JournalEntry;
+import rainward.store.journal.StandBook;
+import rainward.store.journal.StandBook.Cause;
+import rainward.store.journal.StandBook.Result;
 
 /** Takes down what came up. */
 @Command(

@@ -13,8 +13,8 @@ import rainward.daemon.office.Office;
 import rainward.farm.Field;
 import rainward.farm.Recipe;
 import rainward.queue.problem.PlanItem;
-import rainward.store.StageWord;
-import rainward.store.Verdict;
+import rainward.store.journal.StageWord;
+import rainward.store.journal.Verdict;
 
 /** The demo's crew does what the order says, to the minute. */
 final class DemoCrew {

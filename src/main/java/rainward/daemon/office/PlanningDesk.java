@@ -10,7 +10,7 @@ import rainward.farm.Property;
 import rainward.queue.problem.Plan;
 import rainward.queue.search.Effort;
 import rainward.store.Books;
-import rainward.store.PlanLog;
+import rainward.store.round.PlanLog;
 import rainward.window.WindowRecord;
 
 /** Where a round is reckoned from the records, and written back to them. */

@@ -9,7 +9,7 @@ import rainward.intake.Intake;
 import rainward.intake.KnownNames;
 import rainward.intake.TableFolder;
 import rainward.intake.TextureClasses;
-import rainward.store.FieldBook;
+import rainward.store.ground.FieldBook;
 
 /** Where fields are taken in. */
 public final class SurveyDesk {

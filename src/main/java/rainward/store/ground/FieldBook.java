@@ -1,0 +1,164 @@
+package rainward.store.ground;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
+import org.jdbi.v3.core.statement.Update;
+import rainward.farm.Field;
+import rainward.farm.GeoPoint;
+import rainward.farm.MappedField;
+import rainward.farm.Property;
+import rainward.farm.SoilTexture;
+import rainward.farm.Survey;
+import rainward.store.row.Json;
+
+/** Properties, fields and their boundaries, by name. */
+public final class FieldBook {
+
+    private static final String PUT_FIELD = """
+            insert into field (name, property, listed, latitude_deg, longitude_deg, area_ha,
+              sand_fraction, clay_fraction, organic_matter_pct, slope_fraction, mixes, recipe,
+              priority, boundary, imported_at)
+            values (:name, :property, (select coalesce(max(listed), 0) + 1 from field),
+              :latitude, :longitude, :area, :sand, :clay, :organic, :slope, :mixes, :recipe,
+              :priority, :boundary, :at)
+            on conflict (name) do update set property = :property, latitude_deg = :latitude,
+              longitude_deg = :longitude, area_ha = :area, sand_fraction = :sand,
+              clay_fraction = :clay, organic_matter_pct = :organic, slope_fraction = :slope,
+              mixes = :mixes, recipe = :recipe, priority = :priority,
+              boundary = coalesce(:boundary, boundary), imported_at = :at
+            """;
+
+    private static final String PUT_GATE = """
+            insert into property values (:name, :latitude, :longitude, 1)
+            on conflict (name) do update set latitude_deg = :latitude,
+              longitude_deg = :longitude, gate_stated = 1
+            """;
+
+    /** A gate that somebody stated is worth more than the middle of some fields. */
+    private static final String PUT_MIDDLE = """
+            insert into property values (:name, :latitude, :longitude, 0)
+            on conflict (name) do nothing
+            """;
+
+    private final Handle handle;
+
+    public FieldBook(Handle handle) {
+        this.handle = handle;
+    }
+
+    /**
+     * Takes in what a file tells: new fields are added, known ones updated by name, and nothing
+     * that is recorded about them is touched. Fields that the file does not name stay as they are.
+     */
+    public Taken take(Survey survey, Instant at) {
+        survey.gates().forEach(gate -> put(PUT_GATE, gate));
+        survey.middles().forEach(middle -> put(PUT_MIDDLE, middle));
+        int added = 0;
+        for (MappedField mapped : survey.fields()) {
+            added += named(mapped.field().name()).isPresent() ? 0 : 1;
+            put(mapped, at);
+        }
+        return new Taken(added, survey.fields().size() - added);
+    }
+
+    private void put(String sql, Property property) {
+        handle.createUpdate(sql)
+                .bind("name", property.name())
+                .bind("latitude", property.place().latitudeDeg())
+                .bind("longitude", property.place().longitudeDeg())
+                .execute();
+    }
+
+    private void put(MappedField mapped, Instant at) {
+        Field field = mapped.field();
+        Update update = handle.createUpdate(PUT_FIELD)
+                .bind("name", field.name())
+                .bind("property", field.property())
+                .bind("latitude", field.place().latitudeDeg())
+                .bind("longitude", field.place().longitudeDeg())
+                .bind("area", field.areaHa())
+                .bind("boundary", mapped.boundaryGeoJson().orElse(null))
+                .bind("at", at.toEpochMilli());
+        wish(ground(update, field.ground()), field.wish()).execute();
+    }
+
+    private static Update ground(Update update, Field.Ground ground) {
+        return update.bind("sand", ground.texture().sandFraction())
+                .bind("clay", ground.texture().clayFraction())
+                .bind("organic", ground.texture().organicMatterPct())
+                .bind("slope", ground.slopeFraction());
+    }
+
+    private static Update wish(Update update, Field.Wish wish) {
+        return update.bind("mixes", Json.write(wish.mixes()))
+                .bind("recipe", wish.recipe())
+                .bind("priority", wish.priority());
+    }
+
+    /** Every field, in the order in which they first came. */
+    public List<Field> all() {
+        return handle.createQuery("select * from field order by listed")
+                .map(FieldBook::field)
+                .list();
+    }
+
+    public Optional<Field> named(String name) {
+        return handle.createQuery("select * from field where name = :name")
+                .bind("name", name)
+                .map(FieldBook::field)
+                .findOne();
+    }
+
+    public List<Property> properties() {
+        return handle.createQuery("select * from property order by name")
+                .map((row, context) -> new Property(row.getString("name"), place(row)))
+                .list();
+    }
+
+    /** The boundary of a field as it was imported, if it came with one. */
+    public Optional<String> boundaryOf(String field) {
+        return handle.createQuery(
+                        "select boundary from field where name = :name and boundary is not null")
+                .bind("name", field)
+                .mapTo(String.class)
+                .findOne();
+    }
+
+    private static Field field(ResultSet row, StatementContext context) throws SQLException {
+        return new Field(
+                row.getString("name"),
+                row.getString("property"),
+                place(row),
+                row.getDouble("area_ha"),
+                ground(row),
+                new Field.Wish(
+                        Json.readList(row.getString("mixes"), String.class),
+                        row.getString("recipe"),
+                        row.getDouble("priority")));
+    }
+
+    private static Field.Ground ground(ResultSet row) throws SQLException {
+        SoilTexture texture = new SoilTexture(
+                row.getDouble("sand_fraction"),
+                row.getDouble("clay_fraction"),
+                row.getDouble("organic_matter_pct"));
+        return new Field.Ground(texture, row.getDouble("slope_fraction"));
+    }
+
+    private static GeoPoint place(ResultSet row) throws SQLException {
+        return new GeoPoint(row.getDouble("latitude_deg"), row.getDouble("longitude_deg"));
+    }
+
+    /**
+     * What an import changed.
+     *
+     * @param added fields that were not known before
+     * @param updated fields that were
+     */
+    public record Taken(int added, int updated) {}
+}

@@ -1,0 +1,77 @@
+package rainward.store.round;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
+import rainward.queue.problem.Plan;
+import rainward.store.row.Columns;
+import rainward.store.row.Json;
+
+/** Orders that were given out, so that the next one can say what changed. */
+public final class PlanLog {
+
+    private final Handle handle;
+
+    public PlanLog(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** Keeps an order as it was given out. */
+    public void add(GivenPlan given) {
+        handle.createUpdate("""
+                        insert into plan_given (as_of, given_at, cause, plan)
+                        values (:asOf, :at, :cause, :plan)
+                        """)
+                .bind("asOf", given.plan().asOf().toEpochMilli())
+                .bind("at", given.givenAt().toEpochMilli())
+                .bind("cause", given.cause())
+                .bind("plan", Json.write(given.plan()))
+                .execute();
+    }
+
+    /** The order that was given out last. */
+    public Optional<GivenPlan> last() {
+        return handle.createQuery("select * from plan_given order by id desc limit 1")
+                .map(PlanLog::given)
+                .findOne();
+    }
+
+    /** The order that was in force at a moment. */
+    public Optional<GivenPlan> lastAt(Instant moment) {
+        return handle.createQuery("""
+                        select * from plan_given where given_at <= :moment
+                        order by given_at desc, id desc limit 1
+                        """)
+                .bind("moment", moment.toEpochMilli())
+                .map(PlanLog::given)
+                .findOne();
+    }
+
+    /** Orders given out since then, the oldest first. */
+    public List<GivenPlan> since(Instant moment) {
+        return handle.createQuery("select * from plan_given where given_at >= :moment order by id")
+                .bind("moment", moment.toEpochMilli())
+                .map(PlanLog::given)
+                .list();
+    }
+
+    private static GivenPlan given(ResultSet row, StatementContext context) throws SQLException {
+        return new GivenPlan(
+                Json.read(row.getString("plan"), Plan.class),
+                Columns.instant(row, "given_at"),
+                row.getString("cause"));
+    }
+
+    /**
+     * An order that was given out.
+     *
+     * @param plan the order
+     * @param givenAt when
+     * @param cause what made it, for instance {@code new forecast}
+     */
+    public record GivenPlan(Plan plan, Instant givenAt, String cause) {}
+}
