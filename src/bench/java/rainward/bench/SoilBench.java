@@ -22,9 +22,9 @@ import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.column.SoilColumn;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /**
  * One field, 200 traces of 240 hours in 8 layers: 384,000 layer-steps of water and 480,000 of heat;

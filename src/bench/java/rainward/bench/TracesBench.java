@@ -20,15 +20,15 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
-import rainward.weather.Climate;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.MonthlyClimate;
-import rainward.weather.PointTraces;
-import rainward.weather.RainAmount;
-import rainward.weather.RainChance;
-import rainward.weather.TraceMaker;
-import rainward.weather.TraceSettings;
+import rainward.weather.climate.Climate;
+import rainward.weather.climate.MonthlyClimate;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainChance;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.PointTraces;
+import rainward.weather.trace.TraceMaker;
+import rainward.weather.trace.TraceSettings;
 
 /**
  * 200 traces of 240 hours at 36 points: 1,728,000 hourly values; a millisecond is 0.58 ns a value.

@@ -20,9 +20,9 @@ import rainward.farm.SoilTexture;
 import rainward.intake.Shipped;
 import rainward.soil.SoilRun;
 import rainward.stand.model.StandModel;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /** One field, one mix, all seeding hours of a week on 200 traces of ten days. */
 @State(Scope.Thread)

@@ -2,7 +2,7 @@ package rainward.brief;
 
 import java.util.List;
 import java.util.Set;
-import rainward.weather.PublicAlert;
+import rainward.weather.alert.PublicAlert;
 
 /**
  * An alert of a public weather service and the farms it touches.

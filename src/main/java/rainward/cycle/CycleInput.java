@@ -16,9 +16,9 @@ import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.soil.SoilState;
-import rainward.weather.Climate;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PastWeather;
+import rainward.weather.climate.Climate;
+import rainward.weather.past.PastWeather;
+import rainward.weather.source.ForecastSeries;
 import rainward.window.WindowRecord;
 import rainward.window.WindowRules;
 

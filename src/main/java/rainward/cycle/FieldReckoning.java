@@ -25,7 +25,7 @@ import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
 import rainward.stand.model.StandModel;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * Soil and stand of one field on all traces.

@@ -18,7 +18,7 @@ import rainward.soil.SurfaceCondition;
 import rainward.soil.SurfaceCondition.Tilth;
 import rainward.soil.SurfaceCondition.Vegetation;
 import rainward.soil.column.SoilColumn;
-import rainward.weather.ObservedWeather;
+import rainward.weather.past.ObservedWeather;
 
 /**
  * The ground of one field brought up to now: weeds drink from it until it is tilled, tillage mixes

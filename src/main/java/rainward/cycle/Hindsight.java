@@ -20,8 +20,8 @@ import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
 import rainward.stand.model.StandModel;
-import rainward.weather.ObservedWeather;
-import rainward.weather.Traces;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.trace.Traces;
 
 /**
  * What the stand model says of a field that is seeded, under the weather that has come since: the

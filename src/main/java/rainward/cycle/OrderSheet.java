@@ -11,7 +11,7 @@ import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness;
-import rainward.weather.ForecastSeries;
+import rainward.weather.source.ForecastSeries;
 
 /**
  * The order as a table, times in the farm's zone: what {@code order --json} prints.

@@ -8,7 +8,7 @@ import rainward.farm.FieldCase;
 import rainward.queue.problem.Plan;
 import rainward.readiness.Readiness;
 import rainward.stand.StandOutlook;
-import rainward.weather.ForecastSeries;
+import rainward.weather.source.ForecastSeries;
 import rainward.window.StormWindow;
 
 /**

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rainward.farm.Window;
-import rainward.weather.RainAmount;
-import rainward.weather.Traces;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.trace.Traces;
 
 /** Sums traces up to quarters of the farm's days. */
 final class RainPictures {

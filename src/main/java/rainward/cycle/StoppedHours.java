@@ -8,7 +8,7 @@ import rainward.farm.Recipe;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.soil.SoilRun;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /** Hours in which an operation must not go on at a field: wet soil, wind, rain. */
 final class StoppedHours {

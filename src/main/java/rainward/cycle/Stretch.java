@@ -3,10 +3,10 @@ package rainward.cycle;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.ObservedWeather;
-import rainward.weather.Traces;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /** Parts of observed weather. */
 final class Stretch {

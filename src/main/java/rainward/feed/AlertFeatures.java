@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rainward.feed.Features.One;
-import rainward.weather.LastGoodCopies.Copy;
-import rainward.weather.PublicAlert;
-import rainward.weather.PublicAlert.Message;
-import rainward.weather.PublicAlert.Rank;
-import rainward.weather.PublicAlert.Severity;
-import rainward.weather.PublicAlert.Times;
+import rainward.weather.alert.PublicAlert;
+import rainward.weather.alert.PublicAlert.Message;
+import rainward.weather.alert.PublicAlert.Rank;
+import rainward.weather.alert.PublicAlert.Severity;
+import rainward.weather.alert.PublicAlert.Times;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /** Reads alerts of the US service. Only actual ones count; tests and exercises are passed by. */
 final class AlertFeatures {

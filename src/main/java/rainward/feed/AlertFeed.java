@@ -9,8 +9,8 @@ import okhttp3.HttpUrl;
 import rainward.farm.GeoPoint;
 import rainward.feed.Answer.Given;
 import rainward.feed.Answer.Refused;
-import rainward.weather.PublicAlert;
-import rainward.weather.RawPull;
+import rainward.weather.alert.PublicAlert;
+import rainward.weather.source.RawPull;
 
 /** Alerts in force at a place, from the US service. */
 public final class AlertFeed {

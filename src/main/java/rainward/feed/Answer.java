@@ -2,8 +2,8 @@ package rainward.feed;
 
 import java.time.Instant;
 import java.util.Optional;
-import rainward.weather.LastGoodCopies.Copy;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.LastGoodCopies.Copy;
+import rainward.weather.source.PullOutcome.Kind;
 
 /** What came of one question. */
 sealed interface Answer<T> {

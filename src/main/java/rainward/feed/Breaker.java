@@ -7,9 +7,9 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rainward.feed.Answer.Why;
-import rainward.weather.HostPauses;
-import rainward.weather.HostPauses.Trouble;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.HostPauses;
+import rainward.weather.source.HostPauses.Trouble;
+import rainward.weather.source.PullOutcome.Kind;
 
 /**
  * Leaves hosts alone that are in trouble or turn us away: after five failed questions in a row for

@@ -1,7 +1,7 @@
 package rainward.feed;
 
 import java.util.List;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /** Reads a forecast of Open-Meteo. */
 final class ColumnForecast {

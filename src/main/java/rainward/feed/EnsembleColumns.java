@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import rainward.farm.GeoPoint;
-import rainward.weather.EnsembleRain;
-import rainward.weather.ForecastSeries.Stamp;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.EnsembleRain;
+import rainward.weather.source.ForecastSeries.Stamp;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads an ensemble of Open-Meteo. Members are found by the pattern of their names, the control run

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * How long a copy counts as fresh (RFC 9111, 4.2): max-age less Age, else Expires less Date. Both

@@ -2,7 +2,7 @@ package rainward.feed;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * The grid cell of the US service that holds a place.

@@ -12,8 +12,8 @@ import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
-import rainward.weather.ForecastSeries;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Raw layers of one grid cell of the US service. Layers are joined on time, never on index: each

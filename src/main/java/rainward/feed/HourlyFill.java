@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import rainward.weather.AirPhysics;
-import rainward.weather.HourlyAir;
+import rainward.weather.sky.AirPhysics;
+import rainward.weather.sky.HourlyAir;
 
 /**
  * Makes hours without gaps from layers with gaps, by stated rules, each told in a note:

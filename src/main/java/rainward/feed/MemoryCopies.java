@@ -3,7 +3,7 @@ package rainward.feed;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import rainward.weather.LastGoodCopies;
+import rainward.weather.source.LastGoodCopies;
 
 /** Copies that last as long as the process. */
 public final class MemoryCopies implements LastGoodCopies {

@@ -3,7 +3,7 @@ package rainward.feed;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import rainward.weather.HostPauses;
+import rainward.weather.source.HostPauses;
 
 /** Pauses that last as long as the process. */
 public final class MemoryPauses implements HostPauses {

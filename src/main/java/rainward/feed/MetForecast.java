@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.farm.Window;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads Locationforecast 2.0, compact or complete. Values of the air hold at instants; rain falls

@@ -12,8 +12,8 @@ import rainward.farm.GeoPoint;
 import rainward.feed.Answer.Given;
 import rainward.feed.Answer.Refused;
 import rainward.feed.Ask.Posted;
-import rainward.weather.RainObservation;
-import rainward.weather.RawPull;
+import rainward.weather.rain.RainObservation;
+import rainward.weather.source.RawPull;
 
 /**
  * Rain that fell: an hourly analysis (Stage IV), a daily one (PRISM by ACIS), and reports of the

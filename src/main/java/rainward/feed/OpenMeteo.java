@@ -7,10 +7,10 @@ import okhttp3.HttpUrl;
 import rainward.farm.GeoPoint;
 import rainward.feed.Answer.Given;
 import rainward.feed.Answer.Refused;
-import rainward.weather.EnsembleRain;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.EnsembleRain;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Kind;
 
 /**
  * Open-Meteo, opt-in only: its free tier is for non-commercial use. It alone shows the members of

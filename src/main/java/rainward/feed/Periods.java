@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.farm.Window;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * The US service's forecast in words, by periods. For reading only: it has no amounts, and

@@ -9,9 +9,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import rainward.weather.ForecastSeries;
-import rainward.weather.RainAmount;
-import rainward.weather.RainShares;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainShares;
+import rainward.weather.source.ForecastSeries;
 
 /**
  * A second, plain reading of raw layers to hold the client's against: whole hours and plain

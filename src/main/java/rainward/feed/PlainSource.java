@@ -7,14 +7,14 @@ import rainward.feed.Answer.Given;
 import rainward.feed.Answer.How;
 import rainward.feed.Answer.Refused;
 import rainward.feed.Answer.Why;
-import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSource;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Fetched;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.PullOutcome.Unchanged;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.ForecastSource;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Fetched;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome.Unchanged;
 
 /** A service that answers a point with a forecast in one question. */
 abstract class PlainSource implements ForecastSource {

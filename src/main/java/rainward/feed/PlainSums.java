@@ -7,9 +7,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rainward.weather.EnsembleRain;
-import rainward.weather.ForecastSeries;
-import rainward.weather.RainAmount;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.source.EnsembleRain;
+import rainward.weather.source.ForecastSeries;
 
 /** Sums by a second, plain reading of recorded answers, to hold the clients' against. */
 final class PlainSums {

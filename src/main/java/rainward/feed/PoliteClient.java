@@ -15,12 +15,12 @@ import rainward.feed.Answer.Refused;
 import rainward.feed.Answer.Why;
 import rainward.feed.Wire.Broken;
 import rainward.feed.Wire.Reply;
-import rainward.weather.HostPauses;
-import rainward.weather.LastGoodCopies;
-import rainward.weather.LastGoodCopies.Copy;
-import rainward.weather.LastGoodCopies.Times;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.RawPull;
+import rainward.weather.source.HostPauses;
+import rainward.weather.source.LastGoodCopies;
+import rainward.weather.source.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Times;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.RawPull;
 
 /**
  * Asks public services the way they want to be asked: not before the kept copy expires, with a

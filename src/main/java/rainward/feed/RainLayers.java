@@ -5,10 +5,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import rainward.farm.Window;
-import rainward.weather.ForecastSeries.RainOutlook;
-import rainward.weather.RainAmount;
-import rainward.weather.RainChance;
-import rainward.weather.RainShares;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainChance;
+import rainward.weather.rain.RainShares;
+import rainward.weather.source.ForecastSeries.RainOutlook;
 
 /**
  * Rain layers as a service gave them, in order of time.

@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.farm.Window;
-import rainward.weather.LastGoodCopies.Copy;
-import rainward.weather.RainObservation;
+import rainward.weather.rain.RainObservation;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Observed rain as read from an answer. Missing hours are left out, they are not dry.

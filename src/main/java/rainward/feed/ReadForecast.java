@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rainward.farm.GeoPoint;
-import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSeries.Stamp;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.ForecastSeries.Stamp;
 
 /**
  * A forecast as read from an answer, not yet cut to the present.

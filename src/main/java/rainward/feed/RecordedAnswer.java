@@ -11,8 +11,8 @@ import okhttp3.OkHttpClient;
 import rainward.farm.GeoPoint;
 import rainward.feed.Answer.Given;
 import rainward.feed.Answer.Refused;
-import rainward.weather.PullOutcome;
-import rainward.weather.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome;
+import rainward.weather.source.PullOutcome.Failed;
 
 /** Serves one recorded response at a time and sees what the client for it makes of it. */
 final class RecordedAnswer implements AutoCloseable {

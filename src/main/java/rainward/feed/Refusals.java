@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import rainward.feed.Answer.Why;
 import rainward.feed.Wire.Reply;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome.Kind;
 
 /** Turns an error status and its body (RFC 9457 problem, error object or web page) into words. */
 final class Refusals {

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import rainward.weather.RawPull;
+import rainward.weather.source.RawPull;
 
 /** One pull in progress: its moment, what came over the wire and what is to be said about it. */
 final class Round {

@@ -13,7 +13,7 @@ import rainward.farm.SurveyedSoil;
 import rainward.feed.Answer.Given;
 import rainward.feed.Answer.Refused;
 import rainward.feed.Ask.Posted;
-import rainward.weather.RawPull;
+import rainward.weather.source.RawPull;
 
 /**
  * Soil at a place without typing it in: the US soil survey, elsewhere the world grid. Fetched once

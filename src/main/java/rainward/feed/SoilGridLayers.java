@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rainward.farm.SoilTexture;
 import rainward.farm.SurveyedSoil;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads the world grid of soil: whole numbers to be divided by a factor that stands beside them.

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import rainward.farm.SoilTexture;
 import rainward.farm.SurveyedSoil;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads a table of the US soil survey: names, then rows of text. Horizons are weighted by their

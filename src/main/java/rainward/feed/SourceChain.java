@@ -9,14 +9,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rainward.farm.GeoPoint;
 import rainward.farm.Require;
-import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSource;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Fetched;
-import rainward.weather.PullOutcome.Unchanged;
-import rainward.weather.RawPull;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.ForecastSource;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Fetched;
+import rainward.weather.source.PullOutcome.Unchanged;
+import rainward.weather.source.RawPull;
 
 /**
  * Sources in order of preference, of one property. Each pull begins with the preferred one, so that

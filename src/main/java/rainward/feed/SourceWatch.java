@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PullOutcome;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.SourceStatus;
-import rainward.weather.SourceStatus.State;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.PullOutcome;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.SourceStatus;
+import rainward.weather.source.SourceStatus.State;
 
 /**
  * How each source does and since when. Of several places asked in one round the worst counts; a

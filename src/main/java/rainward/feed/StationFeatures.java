@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.farm.Window;
 import rainward.feed.Features.One;
-import rainward.weather.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads observations of a station. Rain is mostly null or absent there, and null is not dry; a unit

@@ -20,7 +20,7 @@ import okhttp3.RequestBody;
 import okhttp3.Response;
 import okio.BufferedSource;
 import rainward.feed.Answer.Why;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome.Kind;
 
 /**
  * One request over the wire: few at once, bounded in time and size, redirects only within the host

@@ -3,8 +3,8 @@ package rainward.intake;
 import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
-import rainward.weather.Climate;
-import rainward.weather.MonthlyClimate;
+import rainward.weather.climate.Climate;
+import rainward.weather.climate.MonthlyClimate;
 
 /** The usual weather of a region from {@code shared/climate.csv}. */
 public final class ClimateTable {

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
-import rainward.weather.RainObservation;
+import rainward.weather.rain.RainObservation;
 
 /**
  * Gauge readings as a table: {@code property}, {@code read} (date or date and time, local),

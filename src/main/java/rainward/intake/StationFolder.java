@@ -21,8 +21,8 @@ import java.util.stream.Stream;
 import rainward.farm.GeoPoint;
 import rainward.soil.verify.StationDay;
 import rainward.soil.verify.StationYear;
-import rainward.weather.DailyWeather;
-import rainward.weather.TempRange;
+import rainward.weather.climate.DailyWeather;
+import rainward.weather.climate.TempRange;
 
 /**
  * A folder of station files: the daily form of the US Climate Reference Network as CSV, one station

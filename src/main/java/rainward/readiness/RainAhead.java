@@ -1,7 +1,7 @@
 package rainward.readiness;
 
 import java.util.Arrays;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * Rain that would start the seed, over all traces.

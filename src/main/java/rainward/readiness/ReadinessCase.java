@@ -10,8 +10,8 @@ import rainward.farm.Mix;
 import rainward.farm.UnitSystem;
 import rainward.soil.SoilRun;
 import rainward.stand.StandOutlook;
-import rainward.weather.ForecastSeries;
-import rainward.weather.Traces;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.Traces;
 
 /**
  * All that is known of one field when it is asked how ready it is.

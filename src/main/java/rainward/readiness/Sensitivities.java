@@ -14,7 +14,7 @@ import rainward.soil.SoilRun;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.model.StandModel;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * Which of rain, moisture, heat and season would change the answer most: each made perfect once.

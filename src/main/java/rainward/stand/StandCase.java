@@ -3,7 +3,7 @@ package rainward.stand;
 import rainward.farm.Mix;
 import rainward.farm.Require;
 import rainward.soil.SoilRun;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * A question: what becomes of this mix in this ground under this weather?

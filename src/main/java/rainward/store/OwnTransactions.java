@@ -8,8 +8,8 @@ import rainward.brief.post.FailedTry;
 import rainward.brief.post.Outbox;
 import rainward.brief.post.OutboxRow;
 import rainward.store.row.Trouble;
-import rainward.weather.HostPauses;
-import rainward.weather.LastGoodCopies;
+import rainward.weather.source.HostPauses;
+import rainward.weather.source.LastGoodCopies;
 
 /**
  * Books of the store for callers that know nothing of transactions: each call is one.

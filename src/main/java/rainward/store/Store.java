@@ -9,8 +9,8 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import rainward.brief.post.Outbox;
 import rainward.store.row.Trouble;
-import rainward.weather.HostPauses;
-import rainward.weather.LastGoodCopies;
+import rainward.weather.source.HostPauses;
+import rainward.weather.source.LastGoodCopies;
 
 /**
  * The database of one data folder. Several processes may have it open: the service and the commands

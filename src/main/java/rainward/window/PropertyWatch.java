@@ -4,7 +4,7 @@ import java.util.List;
 import rainward.farm.Field;
 import rainward.farm.Mix;
 import rainward.farm.Property;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * A property that is watched for rain.

@@ -4,7 +4,7 @@ import java.util.Optional;
 import rainward.farm.Mix;
 import rainward.farm.SoilTexture;
 import rainward.soil.property.SaxtonRawls;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /** Rain that brings seed up: enough of it in one spell. */
 final class UsefulRain {

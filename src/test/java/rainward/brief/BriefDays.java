@@ -18,7 +18,7 @@ import rainward.farm.Operation;
 import rainward.farm.StageRecord;
 import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness.Gate;
-import rainward.weather.PublicAlert;
+import rainward.weather.alert.PublicAlert;
 import rainward.window.StormWindow;
 
 /** Named days of the invented crew, each with the reason it is here. */

@@ -28,8 +28,8 @@ import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
 import rainward.window.StormWindow;
 
 /** A day drawn by hand: says only what is not as usual. Usual is a dry, mild day without work. */

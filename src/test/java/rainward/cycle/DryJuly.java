@@ -37,14 +37,14 @@ import rainward.intake.ClimateTable;
 import rainward.intake.Shipped;
 import rainward.intake.TableFolder;
 import rainward.queue.problem.PlanProblem;
-import rainward.weather.Climate;
-import rainward.weather.DailyWeather;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.PastWeather;
-import rainward.weather.RainAmount;
-import rainward.weather.RainChance;
-import rainward.weather.TempRange;
+import rainward.weather.climate.Climate;
+import rainward.weather.climate.DailyWeather;
+import rainward.weather.climate.TempRange;
+import rainward.weather.past.PastWeather;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainChance;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
 import rainward.window.WindowRules;
 
 /**

@@ -9,8 +9,8 @@ import static rainward.feed.Sky.NOW;
 import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import rainward.weather.PublicAlert;
-import rainward.weather.PublicAlert.Severity;
+import rainward.weather.alert.PublicAlert;
+import rainward.weather.alert.PublicAlert.Severity;
 
 /** Alerts as the US service sends them. */
 class AlertFeedTest {

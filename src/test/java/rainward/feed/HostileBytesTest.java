@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import rainward.weather.ForecastSeries;
-import rainward.weather.LastGoodCopies.Copy;
-import rainward.weather.LastGoodCopies.Times;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.LastGoodCopies.Copy;
+import rainward.weather.source.LastGoodCopies.Times;
 
 /**
  * Whatever is done to an answer, it is read or it is refused in words; it never breaks a reader.

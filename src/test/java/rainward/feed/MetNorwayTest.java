@@ -14,11 +14,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.PullOutcome.Unchanged;
-import rainward.weather.RainAmount;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome.Unchanged;
 
 /** The world-wide service: overlapping rain, instants, expiry, and its own meaning of statuses. */
 class MetNorwayTest {
@@ -165,11 +165,11 @@ class MetNorwayTest {
         assertThat(sky.asked()).isEqualTo(1);
     }
 
-    private rainward.weather.Pull pull(Instant asOf) {
+    private rainward.weather.source.Pull pull(Instant asOf) {
         return new MetNorway(sky.client()).pull(Sky.FARM, asOf);
     }
 
-    static void assertFailed(rainward.weather.PullOutcome outcome, Kind kind, String words) {
+    static void assertFailed(rainward.weather.source.PullOutcome outcome, Kind kind, String words) {
         assertThat(outcome).isInstanceOfSatisfying(Failed.class, f -> {
             assertThat(f.kind()).isEqualTo(kind);
             assertThat(f.words()).contains(words);

@@ -14,12 +14,12 @@ import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
-import rainward.weather.AirPhysics;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PullOutcome.Fetched;
-import rainward.weather.PullOutcome.Unchanged;
-import rainward.weather.RainAmount;
-import rainward.weather.RainShares;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainShares;
+import rainward.weather.sky.AirPhysics;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.PullOutcome.Fetched;
+import rainward.weather.source.PullOutcome.Unchanged;
 
 /** The US service on a good day: what it sends becomes hours and intervals without loss. */
 class NationalWeatherServiceTest {

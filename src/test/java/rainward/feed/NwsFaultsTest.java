@@ -24,10 +24,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
-import rainward.weather.PullOutcome;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Fetched;
-import rainward.weather.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Fetched;
+import rainward.weather.source.PullOutcome.Kind;
 
 /** The US service on bad days: the outcome, the words for the user, and how often it was asked. */
 class NwsFaultsTest {
@@ -448,7 +448,7 @@ class NwsFaultsTest {
             var address = sky.settings.address(Service.NWS) + GRID;
             var copy = sky.copies.find(address).orElseThrow();
             byte[] cut = Arrays.copyOf(copy.body(), 5000);
-            sky.copies.keep(new rainward.weather.LastGoodCopies.Copy(
+            sky.copies.keep(new rainward.weather.source.LastGoodCopies.Copy(
                     address, copy.headers(), cut, copy.sha256(), copy.times()));
             assertThat(sky.pull(NOW.plusSeconds(60)).outcome()).isInstanceOf(Fetched.class);
             assertThat(sky.asked(GRID)).isEqualTo(2);

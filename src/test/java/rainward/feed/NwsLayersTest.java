@@ -8,8 +8,8 @@ import static rainward.feed.Sky.NOW;
 import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import rainward.weather.ForecastSeries;
-import rainward.weather.RainAmount;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.source.ForecastSeries;
 
 /** Odd layers: what cannot be read is named and left out, what can be read is used. */
 class NwsLayersTest {

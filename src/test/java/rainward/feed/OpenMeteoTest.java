@@ -15,11 +15,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import rainward.weather.ForecastSeries;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome.Failed;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.PullOutcome.Unchanged;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome.Failed;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.PullOutcome.Unchanged;
 
 /** The opt-in service: sums of the hour before, errors inside answers, members of ensembles. */
 class OpenMeteoTest {

@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSeries.RainOutlook;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.ForecastSeries.RainOutlook;
 
 /** Recorded responses through the real clients, and files made to be lost on the way. */
 class RecordedFeedsTest {

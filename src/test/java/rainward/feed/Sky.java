@@ -24,9 +24,9 @@ import java.util.Map;
 import java.util.Optional;
 import okhttp3.OkHttpClient;
 import rainward.farm.GeoPoint;
-import rainward.weather.ForecastSeries;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome;
 
 /** A stand-in for the US service on loopback, and a client that only pretends to wait. */
 final class Sky implements AutoCloseable {

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome.Fetched;
-import rainward.weather.PullOutcome.Kind;
-import rainward.weather.SourceStatus.State;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome.Fetched;
+import rainward.weather.source.PullOutcome.Kind;
+import rainward.weather.source.SourceStatus.State;
 
 /** Sources in order: fail over within one pull, come back, and say since when. */
 class SourceChainTest {

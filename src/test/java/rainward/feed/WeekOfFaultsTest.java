@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
-import rainward.weather.Pull;
-import rainward.weather.PullOutcome.Failed;
+import rainward.weather.source.Pull;
+import rainward.weather.source.PullOutcome.Failed;
 
 /** Seven days on a made-up clock, six properties in three cells, faults drawn by the hour. */
 class WeekOfFaultsTest {

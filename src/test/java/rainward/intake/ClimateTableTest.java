@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import rainward.weather.Climate;
+import rainward.weather.climate.Climate;
 
 class ClimateTableTest {
 

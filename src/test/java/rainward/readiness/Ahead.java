@@ -21,10 +21,10 @@ import rainward.stand.SeedingConditions;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.model.StandModel;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.Traces;
 
 /** A field in July with ten days made up ahead of it: ten traces, dry unless told otherwise. */
 final class Ahead {

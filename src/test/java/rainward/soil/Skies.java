@@ -3,10 +3,10 @@ package rainward.soil;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.SplittableRandom;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.ObservedWeather;
-import rainward.weather.Traces;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /** Weather for tests: a plain July day over and over, with rain as told. */
 public final class Skies {

@@ -12,9 +12,9 @@ import rainward.farm.Species;
 import rainward.intake.Shipped;
 import rainward.soil.SoilRun;
 import rainward.stand.model.StandModel;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /** Ground and weather made up hour by hour, for a stand to be reckoned in. */
 public final class Seedbeds {

@@ -27,9 +27,9 @@ import rainward.farm.Species;
 import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 class WindowDetectorTest {
 

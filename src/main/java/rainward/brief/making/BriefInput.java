@@ -15,7 +15,7 @@ import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
 import rainward.farm.Roster;
 import rainward.queue.problem.Plan;
-import rainward.weather.HourlyAir;
+import rainward.weather.sky.HourlyAir;
 
 /**
  * All that a brief is made of.

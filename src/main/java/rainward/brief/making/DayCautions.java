@@ -15,7 +15,7 @@ import rainward.farm.FieldCase;
 import rainward.farm.Operation;
 import rainward.farm.Window;
 import rainward.queue.problem.PlanItem;
-import rainward.weather.HourlyAir;
+import rainward.weather.sky.HourlyAir;
 
 /** The dangers of one day, from its weather, its work and its ground. */
 final class DayCautions {

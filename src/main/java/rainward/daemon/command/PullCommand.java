@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.office.WeatherDesk;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PullOutcome;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.PullOutcome;
 
 /** Asks the weather services. */
 @Command(

@@ -13,8 +13,8 @@ import rainward.daemon.office.Refusal;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
-import rainward.weather.RainObservation;
-import rainward.weather.RainOrigin;
+import rainward.weather.rain.RainObservation;
+import rainward.weather.rain.RainOrigin;
 
 /** Takes a gauge reading. */
 @Command(

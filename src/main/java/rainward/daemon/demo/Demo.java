@@ -23,8 +23,8 @@ import rainward.daemon.settings.Settings;
 import rainward.farm.Window;
 import rainward.feed.Pacing;
 import rainward.queue.problem.PlanItem;
-import rainward.weather.RainObservation;
-import rainward.weather.RainOrigin;
+import rainward.weather.rain.RainObservation;
+import rainward.weather.rain.RainOrigin;
 import rainward.window.WindowDecision;
 
 /** Goes through the demo's story, hour by hour where something happens. */

@@ -12,9 +12,9 @@ import rainward.farm.Property;
 import rainward.feed.AlertFeed;
 import rainward.feed.PoliteClient;
 import rainward.store.Books;
-import rainward.weather.AlertLedger;
-import rainward.weather.AlertState;
-import rainward.weather.PublicAlert;
+import rainward.weather.alert.AlertLedger;
+import rainward.weather.alert.AlertState;
+import rainward.weather.alert.PublicAlert;
 
 /** Where public alerts are asked for and kept; only the US service has them by place. */
 final class AlertDesk {

@@ -26,8 +26,8 @@ import rainward.feed.Pacing;
 import rainward.feed.PoliteClient;
 import rainward.mail.Delivery;
 import rainward.mail.SmtpCourier;
-import rainward.weather.ForecastSeries;
-import rainward.weather.PullOutcome;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.PullOutcome;
 
 /** Where everything that the service leans on is looked at; nothing is sent or changed. */
 public final class CheckDesk {

@@ -8,10 +8,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import rainward.farm.Window;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.RainAmount;
-import rainward.weather.RainShares;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainShares;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
 
 /**
  * What had been forecast for the hours now past, one forecast after the other: stands in for air

@@ -21,7 +21,7 @@ import rainward.intake.ClimateTable;
 import rainward.intake.SharedTables;
 import rainward.intake.TableFolder;
 import rainward.store.Store;
-import rainward.weather.Climate;
+import rainward.weather.climate.Climate;
 
 /** Settings, records and clock of one data folder. */
 public final class Office implements AutoCloseable {

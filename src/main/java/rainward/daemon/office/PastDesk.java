@@ -8,10 +8,10 @@ import java.util.Optional;
 import rainward.farm.Property;
 import rainward.farm.Window;
 import rainward.store.Books;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.PastWeather;
-import rainward.weather.RainAmount;
+import rainward.weather.past.PastWeather;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
 
 /** Puts the past of a property together from the records. */
 final class PastDesk {

@@ -35,9 +35,9 @@ import rainward.mail.WebhookCourier;
 import rainward.store.Books;
 import rainward.store.round.BriefLog;
 import rainward.store.round.WindowLog;
-import rainward.weather.Credits;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.Credits;
+import rainward.weather.source.ForecastSeries;
 import rainward.window.StormWindow;
 import rainward.window.WindowDecision;
 

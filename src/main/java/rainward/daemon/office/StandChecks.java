@@ -10,7 +10,7 @@ import rainward.brief.Brief;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.StageRecord;
-import rainward.weather.PastWeather;
+import rainward.weather.past.PastWeather;
 
 /**
  * When a seeded field is to be looked at: some days after rain has done its part, and not before;

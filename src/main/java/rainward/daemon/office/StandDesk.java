@@ -14,7 +14,7 @@ import rainward.farm.Property;
 import rainward.farm.Recipe;
 import rainward.farm.StageRecord;
 import rainward.stand.StandOutlook;
-import rainward.weather.PastWeather;
+import rainward.weather.past.PastWeather;
 
 /** Where seeded fields are looked back on. */
 public final class StandDesk {

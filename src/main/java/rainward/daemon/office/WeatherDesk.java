@@ -18,10 +18,10 @@ import rainward.feed.Service;
 import rainward.feed.SourceChain;
 import rainward.feed.SourceWatch;
 import rainward.store.Books;
-import rainward.weather.ForecastSeries;
-import rainward.weather.ForecastSource;
-import rainward.weather.Pull;
-import rainward.weather.SourceStatus;
+import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.ForecastSource;
+import rainward.weather.source.Pull;
+import rainward.weather.source.SourceStatus;
 
 /** Where forecasts are asked for and laid down. */
 public final class WeatherDesk {

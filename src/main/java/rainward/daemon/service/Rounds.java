@@ -14,8 +14,8 @@ import rainward.daemon.office.PlanningDesk;
 import rainward.daemon.office.PostDesk;
 import rainward.daemon.office.WeatherDesk;
 import rainward.daemon.schedule.DailySlot;
-import rainward.weather.PublicAlert;
-import rainward.weather.PullOutcome;
+import rainward.weather.alert.PublicAlert;
+import rainward.weather.source.PullOutcome;
 import rainward.window.WindowDecision;
 
 /**

@@ -15,7 +15,7 @@ import rainward.farm.Window;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
-import rainward.weather.SunTimes;
+import rainward.weather.sky.SunTimes;
 
 /** Nobody works outside the shift, in the dark, while away or on ground that is stopped. */
 final class HoursRules {

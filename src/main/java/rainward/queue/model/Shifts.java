@@ -14,7 +14,7 @@ import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.shop.OpenTime;
-import rainward.weather.SunTimes;
+import rainward.weather.sky.SunTimes;
 
 /** The crew's working days within the horizon, in minutes. */
 public final class Shifts {

@@ -13,7 +13,7 @@ import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.Window;
 import rainward.soil.SoilRun;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /**
  * Hours of the horizon in which a field must not be worked, out of the traces.

@@ -16,7 +16,7 @@ import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
-import rainward.weather.SunTimes;
+import rainward.weather.sky.SunTimes;
 
 /** Finds out what keeps an item from starting sooner. */
 final class Bindings {

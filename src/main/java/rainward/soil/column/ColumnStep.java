@@ -11,9 +11,9 @@ import rainward.soil.property.Layers;
 import rainward.soil.water.Infiltration;
 import rainward.soil.water.RainHour;
 import rainward.soil.water.WaterColumn;
-import rainward.weather.HourlyAir;
-import rainward.weather.ObservedWeather;
-import rainward.weather.Traces;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 /** Water and heat of a column stepped together, from a state, on a number of traces. */
 public final class ColumnStep {

@@ -14,8 +14,8 @@ import rainward.soil.SoilState;
 import rainward.soil.Workability;
 import rainward.soil.heat.HeatColumn;
 import rainward.soil.property.Layers;
-import rainward.weather.ObservedWeather;
-import rainward.weather.Traces;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.trace.Traces;
 
 /**
  * The soil of one field: brought up to now by what the weather did, then run on every trace of what

@@ -2,7 +2,7 @@ package rainward.soil.verify;
 
 import java.util.OptionalDouble;
 import rainward.farm.Require;
-import rainward.weather.DailyWeather;
+import rainward.weather.climate.DailyWeather;
 
 /**
  * A day at a station.

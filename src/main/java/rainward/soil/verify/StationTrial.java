@@ -10,7 +10,7 @@ import rainward.soil.SoilPast;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.column.SoilColumn;
 import rainward.soil.property.SaxtonRawls;
-import rainward.weather.ObservedWeather;
+import rainward.weather.past.ObservedWeather;
 
 /** One station: what its sensors saw and what column and bucket made of its weather, day by day. */
 final class StationTrial {

@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import rainward.farm.Window;
-import rainward.weather.Climate;
-import rainward.weather.DailyWeather;
-import rainward.weather.MonthlyClimate;
-import rainward.weather.ObservedWeather;
-import rainward.weather.PastWeather;
-import rainward.weather.TempRange;
+import rainward.weather.climate.Climate;
+import rainward.weather.climate.DailyWeather;
+import rainward.weather.climate.MonthlyClimate;
+import rainward.weather.climate.TempRange;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.past.PastWeather;
 
 /**
  * The hours of a station's days, in its own standard time: air and sun as for any past of the

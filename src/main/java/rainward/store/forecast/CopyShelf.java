@@ -8,7 +8,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
 import rainward.store.row.Gzip;
 import rainward.store.row.Json;
-import rainward.weather.LastGoodCopies;
+import rainward.weather.source.LastGoodCopies;
 
 /** The last good answer to each question of the feeds. */
 public final class CopyShelf implements LastGoodCopies {

@@ -11,7 +11,7 @@ import rainward.store.row.Columns;
 import rainward.store.row.Gzip;
 import rainward.store.row.Json;
 import rainward.store.row.StoreException;
-import rainward.weather.RawPull;
+import rainward.weather.source.RawPull;
 
 /** Every answer of a forecast service as it came, so that a past decision can be explained. */
 public final class ForecastArchive {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import rainward.store.row.Columns;
 import rainward.store.row.Trouble;
-import rainward.weather.HostPauses;
+import rainward.weather.source.HostPauses;
 
 /** Hosts that are left alone, kept so that a restart does not ask them at once. */
 public final class PauseTable implements HostPauses {

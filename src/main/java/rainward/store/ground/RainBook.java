@@ -8,7 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.farm.Window;
 import rainward.store.row.Columns;
-import rainward.weather.RainObservation;
+import rainward.weather.rain.RainObservation;
 
 /** Rain that fell on a property, from its own gauge first of all. Values are never rewritten. */
 public final class RainBook {

@@ -17,9 +17,9 @@ import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.Window;
 import rainward.soil.SoilRun;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.Traces;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.trace.Traces;
 
 class StoppedHoursTest {
 

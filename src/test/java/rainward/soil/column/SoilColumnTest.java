@@ -12,7 +12,7 @@ import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
 import rainward.soil.Soils;
 import rainward.soil.property.SaxtonRawls;
-import rainward.weather.Traces;
+import rainward.weather.trace.Traces;
 
 /** A field's soil from its past to every trace of what may come. */
 class SoilColumnTest {

@@ -14,7 +14,7 @@ import rainward.soil.column.SoilColumn;
 import rainward.soil.property.HeatProperties;
 import rainward.soil.property.Layers;
 import rainward.soil.water.WaterColumn;
-import rainward.weather.ObservedWeather;
+import rainward.weather.past.ObservedWeather;
 
 /** Heat in the soil [C]. */
 class HeatColumnTest {

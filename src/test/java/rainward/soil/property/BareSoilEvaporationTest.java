@@ -11,7 +11,7 @@ import rainward.soil.Skies;
 import rainward.soil.Soils;
 import rainward.soil.column.ColumnStep;
 import rainward.soil.column.SoilColumn;
-import rainward.weather.ObservedWeather;
+import rainward.weather.past.ObservedWeather;
 
 /** FAO-56 chapter 7: bare soil drying, and the column beside it. */
 class BareSoilEvaporationTest {

@@ -25,14 +25,14 @@ import rainward.soil.SoilPast;
 import rainward.soil.SoilState;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.column.SoilColumn;
-import rainward.weather.Climate;
-import rainward.weather.DailyWeather;
-import rainward.weather.EvaporationDemand;
-import rainward.weather.HourlyAir;
-import rainward.weather.MonthlyClimate;
-import rainward.weather.ObservedWeather;
-import rainward.weather.PastWeather;
-import rainward.weather.TempRange;
+import rainward.weather.climate.Climate;
+import rainward.weather.climate.DailyWeather;
+import rainward.weather.climate.MonthlyClimate;
+import rainward.weather.climate.TempRange;
+import rainward.weather.past.ObservedWeather;
+import rainward.weather.past.PastWeather;
+import rainward.weather.sky.EvaporationDemand;
+import rainward.weather.sky.HourlyAir;
 
 /**
  * The column by the hour against Bondville, Illinois, 1998 (NOAA, the land-surface test case): a

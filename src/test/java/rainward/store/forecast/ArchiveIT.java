@@ -23,10 +23,10 @@ import rainward.store.Store;
 import rainward.store.journal.Hollows;
 import rainward.store.row.Gzip;
 import rainward.store.row.StoreException;
-import rainward.weather.HostPauses;
-import rainward.weather.LastGoodCopies;
-import rainward.weather.RainObservation;
-import rainward.weather.RawPull;
+import rainward.weather.rain.RainObservation;
+import rainward.weather.source.HostPauses;
+import rainward.weather.source.LastGoodCopies;
+import rainward.weather.source.RawPull;
 
 /** Weather as it came, kept for the day somebody asks why. */
 class ArchiveIT {

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
 import rainward.store.Store;
-import rainward.weather.ForecastSeries;
-import rainward.weather.HourlyAir;
-import rainward.weather.RainAmount;
-import rainward.weather.RainChance;
+import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainChance;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.ForecastSeries;
 
 class LastKnownTest {
 

@@ -1,0 +1,22 @@
+package rainward.weather.rain;
+
+import java.time.Instant;
+import rainward.farm.Require;
+import rainward.farm.Window;
+
+/**
+ * Rain that somebody measured or analysed at a place.
+ *
+ * @param window in which it fell
+ * @param amountMm total over the window [mm]
+ * @param source short name: {@code gauge}, {@code stage4}, {@code acis}, {@code station}
+ * @param fetchedAt when this value was fetched or entered; a later one replaces an earlier one
+ */
+public record RainObservation(Window window, double amountMm, String source, Instant fetchedAt) {
+
+    public RainObservation {
+        Require.that(window.to().isAfter(window.from()), "rain fell in no time: " + window);
+        Require.inRange("amountMm", amountMm, 0, 1000);
+        Require.named("source", source);
+    }
+}
