@@ -207,7 +207,7 @@ public final class Cycle {
                             Optional.ofNullable(byName.get(item.field().name()));
                     return new Outlook.FieldOutlook(
                             item,
-                            readying.of(item, known),
+                            known.map(FieldReckoning::readiness).orElseGet(() -> readying.of(item)),
                             known.map(FieldReckoning::stands).orElse(List.of()),
                             known.map(FieldReckoning::seedbed));
                 })

@@ -15,6 +15,7 @@ import rainward.farm.Mix;
 import rainward.farm.Operation;
 import rainward.farm.Recipe;
 import rainward.farm.SeedingMethod;
+import rainward.readiness.Readiness;
 import rainward.soil.FieldSoil;
 import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
@@ -36,6 +37,7 @@ import rainward.weather.trace.Traces;
  * @param soil on every trace at the depth of the wanted mix
  * @param stands one a mix, the wanted one first
  * @param stopped hours in which work must not go on
+ * @param readiness of the field now
  */
 record FieldReckoning(
         FieldCase item,
@@ -43,7 +45,8 @@ record FieldReckoning(
         Traces traces,
         SoilRun soil,
         List<StandOutlook> stands,
-        StoppedHours stopped) {
+        StoppedHours stopped,
+        Readiness readiness) {
 
     FieldReckoning {
         stands = List.copyOf(stands);
@@ -60,13 +63,20 @@ record FieldReckoning(
         List<SoilRun> runs = soilRuns(item, recipe, traces, depths, input);
         SeedingHours hours = new SeedingHours(traces.start(), CycleInput.PLAN_HOURS, input.zone());
         StandModel model = StandModel.usual();
-        List<StandOutlook> stands = IntStream.range(0, mixes.size())
-                .mapToObj(m -> model.outlook(
-                        new StandCase(mixes.get(m), conditions, runs.get(m), traces, hours)))
+        List<StandCase> questions = IntStream.range(0, mixes.size())
+                .mapToObj(m -> new StandCase(mixes.get(m), conditions, runs.get(m), traces, hours))
                 .toList();
+        List<StandOutlook> stands = questions.stream().map(model::outlook).toList();
         StoppedHours stopped = new StoppedHours(
                 runs.get(0), traces, input.rules().workableConfidence(), CycleInput.PLAN_HOURS);
-        return new FieldReckoning(item, recipe, traces, runs.get(0), stands, stopped);
+        return new FieldReckoning(
+                item,
+                recipe,
+                traces,
+                runs.get(0),
+                stands,
+                stopped,
+                new Readying(input).of(item, questions, stands));
     }
 
     /**

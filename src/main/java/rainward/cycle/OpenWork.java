@@ -37,7 +37,7 @@ final class OpenWork {
         for (Stage stage : open) {
             at = worked(inShift(at.plus(stage.leastWait())), hours(item, stage));
         }
-        return new ReadinessCase.Work(open.stream().map(Stage::name).toList(), at);
+        return new ReadinessCase.Work(open.stream().map(Stage::name).toList(), at, crew.hours());
     }
 
     private static boolean done(FieldCase item, Stage stage) {

@@ -1,15 +1,14 @@
 package rainward.cycle;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import rainward.farm.FieldCase;
-import rainward.farm.Mix;
 import rainward.readiness.Readiness;
 import rainward.readiness.ReadinessCase;
 import rainward.readiness.ReadinessModel;
+import rainward.stand.StandCase;
+import rainward.stand.StandOutlook;
 
 /** Asks the readiness model about every field. */
 final class Readying {
@@ -22,12 +21,37 @@ final class Readying {
         this.openWork = new OpenWork(input.roster().crew());
     }
 
-    Readiness of(FieldCase item, Optional<FieldReckoning> reckoning) {
+    /** A field that was not reckoned: what is missing is its answer. */
+    Readiness of(FieldCase item) {
+        return of(item, Optional.empty());
+    }
+
+    /**
+     * A field that was reckoned.
+     *
+     * @param item the field
+     * @param questions of the stand model, one a mix
+     * @param stands its answers
+     */
+    Readiness of(FieldCase item, List<StandCase> questions, List<StandOutlook> stands) {
+        List<ReadinessCase.Option> options = IntStream.range(0, stands.size())
+                .mapToObj(m -> new ReadinessCase.Option(questions.get(m), stands.get(m)))
+                .toList();
+        StandCase wanted = questions.get(0);
+        Optional<ReadinessCase.Ahead> ahead = Optional.ofNullable(
+                        input.weather().get(item.field().property()))
+                .flatMap(CycleInput.PropertyWeather::forecast)
+                .map(f -> new ReadinessCase.Ahead(
+                        f.stamp(), wanted.traces(), wanted.soil(), options));
+        return of(item, ahead);
+    }
+
+    private Readiness of(FieldCase item, Optional<ReadinessCase.Ahead> ahead) {
         return ReadinessModel.usual()
                 .of(new ReadinessCase(
                         item,
                         work(item),
-                        reckoning.flatMap(r -> ahead(item, r)),
+                        ahead,
                         input.memory().outOfStock(),
                         new ReadinessCase.Teller(
                                 input.asOf(), input.zone(), input.rules().units())));
@@ -37,19 +61,7 @@ final class Readying {
         return input.roster()
                 .recipeOf(item.field())
                 .map(recipe -> openWork.of(item, recipe, input.asOf()))
-                .orElse(new ReadinessCase.Work(List.of(), input.asOf()));
-    }
-
-    private Optional<ReadinessCase.Ahead> ahead(FieldCase item, FieldReckoning reckoning) {
-        Map<String, Mix> mixes = input.roster().mixesOf(item.field()).stream()
-                .collect(Collectors.toMap(Mix::name, Function.identity()));
-        List<ReadinessCase.Option> options = reckoning.stands().stream()
-                .flatMap(s -> Optional.ofNullable(mixes.get(s.mix())).stream()
-                        .map(mix -> new ReadinessCase.Option(mix, s)))
-                .toList();
-        return Optional.ofNullable(input.weather().get(item.field().property()))
-                .flatMap(CycleInput.PropertyWeather::forecast)
-                .map(f -> new ReadinessCase.Ahead(
-                        f.stamp(), reckoning.traces(), reckoning.soil(), options));
+                .orElse(new ReadinessCase.Work(
+                        List.of(), input.asOf(), input.roster().crew().hours()));
     }
 }

@@ -3,6 +3,7 @@ package rainward.farm;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.Set;
 
 /**
@@ -26,5 +27,11 @@ public record CrewHours(
         Require.that(end.isAfter(start), "shift ends at " + end + ", not after its start " + start);
         Require.that(!overtime.isNegative(), "overtime is below zero");
         Require.that(!days.isEmpty(), "no day of the week is worked");
+    }
+
+    /** True where a local time lies in a shift, overtime apart. */
+    public boolean hold(ZonedDateTime local) {
+        LocalTime time = local.toLocalTime();
+        return days.contains(local.getDayOfWeek()) && !time.isBefore(start) && time.isBefore(end);
     }
 }

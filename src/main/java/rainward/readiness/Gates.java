@@ -12,12 +12,10 @@ import rainward.readiness.Readiness.Gate;
 final class Gates {
     private final ReadinessCase question;
     private final ReadinessRules rules;
-    private final WhenWords when;
 
     Gates(ReadinessCase question, ReadinessRules rules) {
         this.question = question;
         this.rules = rules;
-        when = new WhenWords(question.teller());
     }
 
     /** Gates that leave nothing to reckon: at the first of them the answer is given. */
@@ -29,7 +27,7 @@ final class Gates {
         }
         Optional<Instant> held = status.heldUntil().filter(until -> until.isAfter(asOf));
         if (held.isPresent()) {
-            return gate(Gate.Kind.HELD, "held until " + when.of(held.get()));
+            return gate(Gate.Kind.HELD, "held until " + question.teller().when(held.get()));
         }
         if (question.ahead().isEmpty()) {
             return gate(Gate.Kind.NO_FORECAST, "no forecast for this farm yet");

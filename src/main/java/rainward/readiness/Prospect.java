@@ -20,7 +20,7 @@ import rainward.stand.StandOutlook;
 record Prospect(int nextHour, int bestHour, ReadinessCase.Option option) {
 
     /**
-     * Looks for the next possible hour: stages done, ground workable.
+     * Looks for the next possible hour: stages done, crew at work, ground workable.
      *
      * @param question with weather and soil
      * @param options mixes that are in stock; not empty
@@ -32,12 +32,24 @@ record Prospect(int nextHour, int bestHour, ReadinessCase.Option option) {
         StandOutlook hours = options.get(0).outlook();
         ReadinessCase.Ahead ahead = question.ahead().orElseThrow();
         int shift = ahead.traces().hourOf(hours.start());
-        int from = firstHour(question, hours.start());
-        return IntStream.range(Math.max(0, from), hours.seedingHours())
+        int[] worked = worked(question, hours);
+        return IntStream.of(worked)
                 .filter(h -> workable(ahead.soil(), shift + h, workableShare))
                 .boxed()
                 .findFirst()
-                .map(next -> from(next, options));
+                .map(next -> from(IntStream.of(worked).filter(h -> h >= next).toArray(), options));
+    }
+
+    /** Hours in which the crew could seed once the stages before are done. */
+    private static int[] worked(ReadinessCase question, StandOutlook hours) {
+        int from = firstHour(question, hours.start());
+        return IntStream.range(Math.max(0, from), hours.seedingHours())
+                .filter(h -> question.work()
+                        .hours()
+                        .hold(hours.start()
+                                .plusSeconds(3600L * h)
+                                .atZone(question.teller().zone())))
+                .toArray();
     }
 
     private static int firstHour(ReadinessCase question, Instant start) {
@@ -47,30 +59,23 @@ record Prospect(int nextHour, int bestHour, ReadinessCase.Option option) {
         return (int) Math.floorDiv(ready.getEpochSecond() - start.getEpochSecond(), 3600);
     }
 
-    private static Prospect from(int next, List<ReadinessCase.Option> options) {
-        ReadinessCase.Option option = best(next, options);
+    private static Prospect from(int[] hours, List<ReadinessCase.Option> options) {
+        ReadinessCase.Option option = options.stream()
+                .max(Comparator.comparingDouble(one -> peak(hours, one)))
+                .orElseThrow();
         double[] worth = option.outlook().worth();
-        int best = next;
-        for (int h = next; h < worth.length; h++) {
+        int best = hours[0];
+        for (int h : hours) {
             best = worth[h] > worth[best] + 1e-9 ? h : best;
         }
-        return new Prospect(next, best, option);
+        return new Prospect(hours[0], best, option);
     }
 
-    private static ReadinessCase.Option best(int next, List<ReadinessCase.Option> options) {
-        return options.stream()
-                .max(Comparator.comparingDouble(option -> peakFrom(next, option)))
-                .orElseThrow();
-    }
-
-    private static double peakFrom(int next, ReadinessCase.Option option) {
+    private static double peak(int[] hours, ReadinessCase.Option option) {
         double[] worth = option.outlook().worth();
-        return worth[next] > 0
-                ? 1 + worth[next]
-                : IntStream.range(next, worth.length)
-                        .mapToDouble(h -> worth[h])
-                        .max()
-                        .orElse(0);
+        return worth[hours[0]] > 0
+                ? 1 + worth[hours[0]]
+                : IntStream.of(hours).mapToDouble(h -> worth[h]).max().orElse(0);
     }
 
     static boolean workable(SoilRun soil, int hour, double share) {

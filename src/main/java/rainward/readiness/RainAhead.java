@@ -1,24 +1,19 @@
 package rainward.readiness;
 
-import java.util.Arrays;
+import java.util.Optional;
 import rainward.weather.trace.Traces;
 
-/**
- * Rain that would start the seed, over all traces.
- *
- * @param chance of a useful rain within the look ahead, 0 to 1
- * @param arrivalHour middle trace's first hour of it, counted from the start of the traces
- * @param amountMm middle trace's total over a day from its arrival [mm]
- * @param hardChance of a hard burst within the look ahead, 0 to 1
- */
-record RainAhead(double chance, int arrivalHour, double amountMm, double hardChance) {
+/** Looks for rain that would start the seed, over all traces. */
+final class RainAhead {
     /** A useful rain falls within this time [h]. */
     private static final int RAIN_HOURS = 12;
 
     /** What follows the first rain within this time belongs to it [h]. */
     private static final int STORM_HOURS = 24;
 
-    static RainAhead of(Traces traces, int fromHour, ReadinessRules rules) {
+    private RainAhead() {}
+
+    static Figures.Rain of(Traces traces, int fromHour, ReadinessRules rules) {
         int end = (int) Math.min(traces.hours(), fromHour + rules.lookAhead().toHours());
         double[] arrivals = new double[traces.count()];
         double[] amounts = new double[traces.count()];
@@ -34,8 +29,20 @@ record RainAhead(double chance, int arrivalHour, double amountMm, double hardCha
             hard += hard(traces, trace, fromHour, end, rules.hardRainMmPerH()) ? 1 : 0;
         }
         double count = traces.count();
-        return new RainAhead(
-                wet / count, (int) middle(arrivals, wet), middle(amounts, wet), hard / count);
+        Optional<Figures.FirstRain> first = wet == 0
+                ? Optional.empty()
+                : Optional.of(first(
+                        traces, Figures.Range.of(arrivals, wet), Figures.Range.of(amounts, wet)));
+        return new Figures.Rain(wet / count, hard / count, first);
+    }
+
+    private static Figures.FirstRain first(
+            Traces traces, Figures.Range arrivalHour, Figures.Range amountMm) {
+        return new Figures.FirstRain(
+                traces.timeOf((int) arrivalHour.low()),
+                traces.timeOf((int) arrivalHour.middle()),
+                traces.timeOf((int) arrivalHour.high()),
+                amountMm);
     }
 
     private static int arrival(Traces traces, int trace, int from, int end, double usefulMm) {
@@ -63,14 +70,5 @@ record RainAhead(double chance, int arrivalHour, double amountMm, double hardCha
             }
         }
         return false;
-    }
-
-    private static double middle(double[] values, int count) {
-        if (count == 0) {
-            return 0;
-        }
-        double[] sorted = Arrays.copyOf(values, count);
-        Arrays.sort(sorted);
-        return sorted[count / 2];
     }
 }

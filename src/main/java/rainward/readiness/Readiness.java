@@ -14,9 +14,16 @@ import rainward.farm.Require;
  * @param parts rain, moisture and heat apart, each 0 to 100
  * @param gates what stops it, empty where nothing does
  * @param reason one line of plain words
+ * @param figures behind it, where it was reckoned
  */
 public record Readiness(
-        String field, int score, Chances chances, Parts parts, List<Gate> gates, String reason) {
+        String field,
+        int score,
+        Chances chances,
+        Parts parts,
+        List<Gate> gates,
+        String reason,
+        Optional<Figures> figures) {
 
     public Readiness {
         Require.inRange("score", score, 0, 100);

@@ -1,14 +1,22 @@
 package rainward.readiness;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import rainward.farm.CrewHours;
 import rainward.farm.FieldCase;
 import rainward.farm.Mix;
 import rainward.farm.UnitSystem;
 import rainward.soil.SoilRun;
+import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.trace.Traces;
@@ -25,6 +33,9 @@ import rainward.weather.trace.Traces;
 public record ReadinessCase(
         FieldCase item, Work work, Optional<Ahead> ahead, Set<String> outOfStock, Teller teller) {
 
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("EEE d MMM", Locale.US);
+
     public ReadinessCase {
         outOfStock = Set.copyOf(outOfStock);
     }
@@ -34,8 +45,9 @@ public record ReadinessCase(
      *
      * @param openStages names of those not done, in order
      * @param doneBy when they could be done at the earliest; now where none is open
+     * @param hours in which the crew seeds
      */
-    public record Work(List<String> openStages, Instant doneBy) {
+    public record Work(List<String> openStages, Instant doneBy, CrewHours hours) {
 
         public Work {
             openStages = List.copyOf(openStages);
@@ -61,10 +73,15 @@ public record ReadinessCase(
     /**
      * A mix that could be sown.
      *
-     * @param mix what
+     * @param question what was asked of the stand model
      * @param outlook what comes of it by seeding hour
      */
-    public record Option(Mix mix, StandOutlook outlook) {}
+    public record Option(StandCase question, StandOutlook outlook) {
+
+        public Mix mix() {
+            return question.mix();
+        }
+    }
 
     /**
      * How the answer is told.
@@ -73,5 +90,44 @@ public record ReadinessCase(
      * @param zone of the farm's days
      * @param units of the person
      */
-    public record Teller(Instant asOf, ZoneId zone, UnitSystem units) {}
+    public record Teller(Instant asOf, ZoneId zone, UnitSystem units) {
+
+        /** A time to come as people say it: {@code tonight}, {@code Thursday dawn}. */
+        String when(Instant instant) {
+            ZonedDateTime then = instant.atZone(zone);
+            LocalDate today = LocalDate.ofInstant(asOf, zone);
+            boolean small = then.getHour() < 4;
+            if (then.toLocalDate().equals(today)) {
+                return switch (part(then.getHour())) {
+                    case "night" -> small ? "before dawn" : "tonight";
+                    case "dawn" -> "at dawn";
+                    default -> "this " + part(then.getHour());
+                };
+            }
+            // The small hours belong to the night before: nobody calls them the next day.
+            LocalDate night = small ? then.toLocalDate().minusDays(1) : then.toLocalDate();
+            if (night.equals(today)) {
+                return "tonight";
+            }
+            String day = night.equals(today.plusDays(1))
+                    ? "tomorrow"
+                    : Duration.between(asOf, instant).toDays() < 6
+                            ? night.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                            : DAY.format(night);
+            return day + " " + part(then.getHour());
+        }
+
+        private static String part(int hour) {
+            if (hour < 4 || hour >= 21) {
+                return "night";
+            }
+            if (hour < 8) {
+                return "dawn";
+            }
+            if (hour < 12) {
+                return "morning";
+            }
+            return hour < 17 ? "afternoon" : "evening";
+        }
+    }
 }

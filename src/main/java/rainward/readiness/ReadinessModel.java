@@ -1,7 +1,10 @@
 package rainward.readiness;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import rainward.stand.StandCase;
+import rainward.stand.model.StandModel;
 
 /**
  * How ready a field is. The score is {@code 100 x chance x (worth / best worth)} at the field's
@@ -35,8 +38,8 @@ public final class ReadinessModel {
     private Readiness told(ReadinessCase question, Prospect prospect, List<Readiness.Gate> gates) {
         ReadinessCase.Ahead ahead = question.ahead().orElseThrow();
         int hour = ahead.traces().hourOf(prospect.timeOf(prospect.nextHour()));
-        RainAhead rain = RainAhead.of(ahead.traces(), hour, rules);
-        Readiness.Parts parts = PartScores.of(prospect, rain, ahead, hour);
+        Figures figures = figures(prospect, RainAhead.of(ahead.traces(), hour, rules), hour);
+        Readiness.Parts parts = PartScores.of(prospect, figures.rain(), ahead, hour);
         boolean wait = prospect.shareOfBest() < rules.waitBelowShare();
         return new Readiness(
                 question.item().field().name(),
@@ -48,7 +51,20 @@ public final class ReadinessModel {
                         Optional.of(prospect.timeOf(prospect.bestHour()))),
                 parts,
                 gates,
-                new ReasonLine(question, prospect, rain, parts).words(wait));
+                new ReasonLine(question, prospect, figures, parts).words(wait),
+                Optional.of(figures));
+    }
+
+    private static Figures figures(Prospect prospect, Figures.Rain rain, int hour) {
+        StandCase question = prospect.option().question();
+        Instant seeding = prospect.timeOf(prospect.nextHour());
+        return new Figures(
+                seeding,
+                rain,
+                PartScores.seedbed(question.soil(), hour),
+                new Figures.Stand(
+                        prospect.option().outlook(), prospect.nextHour(), prospect.bestHour()),
+                new Sensitivities(StandModel.usual()).of(question, seeding));
     }
 
     private static Readiness noHour(ReadinessCase question, Gates gates) {
@@ -75,6 +91,7 @@ public final class ReadinessModel {
                 new Readiness.Chances(mix, 0, 0, Optional.empty()),
                 new Readiness.Parts(0, 0, 0),
                 gates,
-                Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".");
+                Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".",
+                Optional.empty());
     }
 }

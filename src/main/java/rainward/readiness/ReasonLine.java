@@ -1,7 +1,9 @@
 package rainward.readiness;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rainward.farm.UnitSystem;
 import rainward.soil.SoilRun;
 
@@ -12,19 +14,23 @@ final class ReasonLine {
     private static final double LIKELY = 0.55;
     private static final double POSSIBLE = 0.25;
     private static final double WORTH_A_WORD = 0.05;
+    private static final double WORTH_A_SENTENCE = 0.1;
+    private static final Duration ANY_HOUR_NOW = Duration.ofHours(3);
 
     private final Prospect prospect;
-    private final RainAhead rain;
+    private final Figures.Rain rain;
+    private final Figures figures;
     private final Readiness.Parts parts;
     private final ReadinessCase question;
-    private final WhenWords when;
+    private final ReadinessCase.Teller teller;
 
-    ReasonLine(ReadinessCase question, Prospect prospect, RainAhead rain, Readiness.Parts parts) {
+    ReasonLine(ReadinessCase question, Prospect prospect, Figures figures, Readiness.Parts parts) {
         this.question = question;
         this.prospect = prospect;
-        this.rain = rain;
+        this.figures = figures;
+        this.rain = figures.rain();
         this.parts = parts;
-        when = new WhenWords(question.teller());
+        teller = question.teller();
     }
 
     /** The line; {@code wait} where a later hour is clearly better. */
@@ -33,6 +39,7 @@ final class ReasonLine {
         said.add(rainWords());
         said.add(moistureWords());
         said.addAll(riskWords());
+        decides().ifPresent(said::add);
         return opening(wait) + String.join("; ", said) + ".";
     }
 
@@ -40,30 +47,44 @@ final class ReasonLine {
         if (prospect.bestChance() <= 0) {
             return "No stand to be had in the days ahead: ";
         }
-        if (!wait) {
-            return "Seed " + soon() + ": ";
+        if (wait) {
+            return String.format(
+                    "Better %s (%d %% against %d %%): ",
+                    teller.when(prospect.timeOf(prospect.bestHour())),
+                    percent(prospect.bestChance()),
+                    percent(prospect.chance()));
         }
-        return String.format(
-                "Better %s (%d %% against %d %%): ",
-                when.of(prospect.timeOf(prospect.bestHour())),
-                percent(prospect.bestChance()),
-                percent(prospect.chance()));
+        List<String> open = question.work().openStages();
+        String seed = open.isEmpty() ? "Seed " : "After " + lastOf(open) + " seed ";
+        return seed + soon() + mixWords() + ": ";
+    }
+
+    /** The stage before the seeding stands for those before it. */
+    private static String lastOf(List<String> stages) {
+        return stages.get(stages.size() - 1);
     }
 
     private String soon() {
         var time = prospect.timeOf(prospect.nextHour());
-        return time.isAfter(question.teller().asOf()) ? when.of(time) : "now";
+        return time.isAfter(teller.asOf()) ? teller.when(time) : "now";
+    }
+
+    /** A mix is named where it is not the one that was wanted first. */
+    private String mixWords() {
+        String wanted = question.item().field().wish().mixes().get(0);
+        String mix = prospect.mix().name();
+        return mix.equals(wanted) ? "" : ", with " + mix;
     }
 
     private String rainWords() {
-        UnitSystem units = question.teller().units();
-        if (rain.chance() < POSSIBLE) {
+        if (rain.chance() < POSSIBLE || rain.first().isEmpty()) {
             return "little rain in sight (" + percent(rain.chance()) + " % for a useful one)";
         }
-        var arrival = question.ahead().orElseThrow().traces().timeOf(rain.arrivalHour());
-        return units.roughRain(rain.amountMm())
+        Figures.FirstRain first = rain.first().get();
+        boolean soon = first.middle().isBefore(teller.asOf().plus(ANY_HOUR_NOW));
+        return teller.units().roughRain(first.amountMm().middle())
                 + (rain.chance() >= LIKELY ? " likely " : " possible ")
-                + when.of(arrival)
+                + (soon ? "within hours" : teller.when(first.middle()))
                 + " ("
                 + percent(rain.chance())
                 + " %)";
@@ -80,8 +101,20 @@ final class ReasonLine {
         if (parts.moisture() >= 30) {
             return "damp at seed depth, which may start seed but not finish it";
         }
-        String dry = "dry down to " + question.teller().units().depth(dryDepthCm());
-        return dry + ", so nothing starts before rain";
+        return dryWords() + ", so nothing starts before rain";
+    }
+
+    /** A heel tells the top inch from two, not tenths of an inch. */
+    private String dryWords() {
+        UnitSystem units = teller.units();
+        double inchCm = 2.54;
+        double depthCm = dryDepthCm();
+        if (depthCm < 1.5 * inchCm) {
+            return units == UnitSystem.METRIC ? "top 2 to 3 cm dry" : "top inch dry";
+        }
+        return units == UnitSystem.METRIC
+                ? "dry " + Math.round(depthCm) + " cm down"
+                : "dry " + Math.round(depthCm / inchCm) + " inches down";
     }
 
     private double dryDepthCm() {
@@ -93,6 +126,19 @@ final class ReasonLine {
             sum += Math.max(frontCm, soil.seedZone().depthCm());
         }
         return sum / soil.traces();
+    }
+
+    /** What would change the answer most; rain is in the line already. */
+    private Optional<String> decides() {
+        return figures.sensitivities().stream()
+                .findFirst()
+                .filter(most -> most.gain() >= WORTH_A_SENTENCE)
+                .flatMap(most -> switch (most.factor()) {
+                    case RAIN -> Optional.empty();
+                    case MOISTURE -> Optional.of("a moist seedbed would help most");
+                    case HEAT -> Optional.of("milder soil would help most");
+                    case SEASON -> Optional.of("the late date costs most");
+                });
     }
 
     private List<String> riskWords() {

@@ -6,10 +6,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import rainward.farm.Mix;
 import rainward.farm.Season;
 import rainward.farm.Species;
-import rainward.readiness.Sensitivity.Factor;
+import rainward.readiness.Figures.Factor;
+import rainward.readiness.Figures.Sensitivity;
 import rainward.soil.SoilRun;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
@@ -23,6 +25,9 @@ public final class Sensitivities {
     private static final double MOIST_MPA = -0.05;
     private static final int HOURS_TO_RAIN = 24;
     private static final int HOURS_MOIST = 72;
+
+    /** So many traces tell the order of the factors; evenly taken from all. */
+    private static final int TRACES = 40;
 
     private final StandModel model;
 
@@ -38,7 +43,13 @@ public final class Sensitivities {
      */
     public List<Sensitivity> of(StandCase question, Instant seeding) {
         SeedingHours hour = new SeedingHours(seeding, 1, question.hours().zone());
-        StandCase now = with(question, question.mix(), question.soil(), question.traces(), hour);
+        int[] kept = kept(question.traces().count());
+        StandCase now = with(
+                question,
+                question.mix(),
+                thinned(question.soil(), kept),
+                thinned(question.traces(), kept),
+                hour);
         double worth = worth(now);
         return Arrays.stream(Factor.values())
                 .map(factor -> new Sensitivity(factor, worth, worth(perfect(now, factor))))
@@ -121,9 +132,52 @@ public final class Sensitivities {
             double[][] rows, int from, int to, DoubleUnaryOperator change) {
         double[][] copy = rows.clone();
         for (int h = from; h < Math.min(to, rows.length); h++) {
-            copy[h] = Arrays.stream(rows[h]).map(change).toArray();
+            double[] row = rows[h].clone();
+            for (int i = 0; i < row.length; i++) {
+                row[i] = change.applyAsDouble(row[i]);
+            }
+            copy[h] = row;
         }
         return copy;
+    }
+
+    private static int[] kept(int traces) {
+        int count = Math.min(TRACES, traces);
+        return IntStream.range(0, count).map(i -> i * traces / count).toArray();
+    }
+
+    private static SoilRun thinned(SoilRun soil, int[] kept) {
+        SoilRun.SeedZone zone = soil.seedZone();
+        return new SoilRun(
+                soil.start(),
+                new SoilRun.SeedZone(
+                        zone.depthCm(),
+                        thinned(zone.potentialMpa(), kept),
+                        thinned(zone.waterFraction(), kept),
+                        thinned(zone.tempC(), kept),
+                        thinned(zone.surfaceTempC(), kept)),
+                new SoilRun.SoilSurface(
+                        thinned(soil.surface().dryFrontCm(), kept),
+                        thinned(soil.surface().runoffMm(), kept),
+                        soil.surface().workable()));
+    }
+
+    private static Traces thinned(Traces traces, int[] kept) {
+        return new Traces(
+                traces.air(),
+                traces.sun(),
+                thinned(traces.rainMm(), kept),
+                thinned(traces.peak30MmPerH(), kept));
+    }
+
+    private static double[][] thinned(double[][] rows, int[] kept) {
+        double[][] fewer = new double[rows.length][kept.length];
+        for (int h = 0; h < rows.length; h++) {
+            for (int i = 0; i < kept.length; i++) {
+                fewer[h][i] = rows[h][kept[i]];
+            }
+        }
+        return fewer;
     }
 
     private static Mix timeless(Mix mix) {

@@ -110,7 +110,8 @@ public final class DaySketch {
                 new Readiness.Chances(SampleCrew.WANTED, 0.6, 0.7, Optional.empty()),
                 new Readiness.Parts(60, 40, 80),
                 gates,
-                reason);
+                reason,
+                Optional.empty());
     }
 
     public DaySketch reason(String field, String reason) {

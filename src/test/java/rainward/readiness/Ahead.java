@@ -1,12 +1,16 @@
 package rainward.readiness;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rainward.farm.CrewHours;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
@@ -33,6 +37,14 @@ final class Ahead {
     /** Tuesday afternoon, 17:00 in Michigan. */
     static final Instant TUESDAY = Instant.parse("2026-07-14T21:00:00Z");
 
+    /** A long day, every day of the week. */
+    static final CrewHours SIX_TO_EIGHT = new CrewHours(
+            LocalTime.of(6, 0),
+            LocalTime.of(20, 0),
+            Duration.ZERO,
+            EnumSet.allOf(DayOfWeek.class),
+            false);
+
     static final int HOURS = 240;
     static final int TRACES = 10;
 
@@ -44,7 +56,7 @@ final class Ahead {
     final double[][] peak30MmPerH = filled(0);
     final boolean[][] workable = new boolean[HOURS][TRACES];
     FieldStatus status = FieldStatus.UNTOUCHED;
-    ReadinessCase.Work work = new ReadinessCase.Work(List.of(), TUESDAY);
+    ReadinessCase.Work work = new ReadinessCase.Work(List.of(), TUESDAY, SIX_TO_EIGHT);
     Instant issuedAt = TUESDAY.minusSeconds(3600);
     Set<String> outOfStock = Set.of();
     List<Mix> mixes = List.of(Shipped.mix("three brassicas"));
@@ -132,7 +144,7 @@ final class Ahead {
     }
 
     private ReadinessCase.Option option(Mix mix) {
-        return new ReadinessCase.Option(mix, StandModel.usual().outlook(stand(mix)));
+        return new ReadinessCase.Option(stand(mix), StandModel.usual().outlook(stand(mix)));
     }
 
     private SoilRun soil() {

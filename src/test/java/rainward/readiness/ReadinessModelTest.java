@@ -3,6 +3,7 @@ package rainward.readiness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +27,7 @@ class ReadinessModelTest {
         @Test
         void aForemanReadsRainGroundAndRisk() {
             assertThat(stormOnThursday().readiness().reason())
-                    .isEqualTo("Seed now: 0.5 in likely Thursday dawn (70 %); dry down to 1 in, so"
+                    .isEqualTo("Seed now: 0.5 in likely Thursday dawn (70 %); top inch dry, so"
                             + " nothing starts before rain; hard-rain risk 10 % on this"
                             + " slope.");
         }
@@ -37,7 +38,7 @@ class ReadinessModelTest {
             ahead.units = UnitSystem.METRIC;
             assertThat(ahead.readiness().reason())
                     .contains("13 mm likely Thursday dawn")
-                    .contains("dry down to 2.5 cm");
+                    .contains("top 2 to 3 cm dry");
         }
 
         @Test
@@ -45,6 +46,67 @@ class ReadinessModelTest {
             assertThat(new Ahead().moist().readiness().reason())
                     .startsWith("Seed now: little rain in sight")
                     .contains("moist at seed depth, up in about 4 days");
+        }
+    }
+
+    @Nested
+    class Numbers {
+        @Test
+        void nobodySeedsAtNight() {
+            Ahead ahead = new Ahead().moist();
+            ahead.work = new ReadinessCase.Work(
+                    List.of("till"), Ahead.TUESDAY.plus(Duration.ofHours(5)), Ahead.SIX_TO_EIGHT);
+            Figures figures = ahead.readiness().figures().orElseThrow();
+            assertThat(figures.nextSeedAt()).isEqualTo("2026-07-15T10:00:00Z");
+            assertThat(ahead.readiness().reason()).startsWith("After till seed tomorrow dawn: ");
+        }
+
+        @Test
+        void rainIsTimedAndSizedOverTheTracesThatHaveIt() {
+            Ahead ahead = new Ahead().rain(36, 4, 10, 12).rain(40, 2, 20, 30);
+            Figures.Rain rain = ahead.readiness().figures().orElseThrow().rain();
+            assertThat(rain.chance()).isEqualTo(0.4);
+            assertThat(rain.hardChance()).isEqualTo(0.2);
+            Figures.FirstRain first = rain.first().orElseThrow();
+            assertThat(first.earliest()).isEqualTo(Ahead.TUESDAY.plus(Duration.ofHours(36)));
+            assertThat(first.amountMm()).isEqualTo(new Figures.Range(10, 30, 30));
+        }
+
+        @Test
+        void theSeedbedIsToldWithItsRangeAndCourse() {
+            Ahead ahead = new Ahead();
+            ahead.surfaceTempC[5][0] = 47;
+            Figures.Seedbed bed = ahead.readiness().figures().orElseThrow().seedbed();
+            assertThat(bed.waterFraction()).isEqualTo(new Figures.Range(0.1, 0.1, 0.1));
+            assertThat(bed.meanTempC()).isEqualTo(26);
+            assertThat(bed.hottestSurfaceC()).isEqualTo(30);
+            assertThat(bed.course().timeOf(1)).isEqualTo(Ahead.TUESDAY.plusSeconds(3 * 3600));
+            assertThat(bed.course().ranges()).hasSize(Ahead.HOURS / 3);
+        }
+
+        @Test
+        void whatWouldHelpMostIsSaidUnlessItIsTheRainThatTheLineBeginsWith() {
+            Ahead hot = new Ahead().moist();
+            for (double[] row : hot.surfaceTempC) {
+                Arrays.fill(row, 59);
+            }
+            assertThat(hot.readiness().reason()).contains("milder soil would help most");
+            assertThat(new Ahead().readiness().reason()).doesNotContain("help most");
+            assertThat(new Ahead()
+                            .readiness()
+                            .figures()
+                            .orElseThrow()
+                            .sensitivities()
+                            .get(0))
+                    .extracting(Figures.Sensitivity::factor)
+                    .isEqualTo(Figures.Factor.RAIN);
+        }
+
+        @Test
+        void aMixThatStandsInIsNamed() {
+            Ahead ahead = new Ahead().moist();
+            ahead.mixes = List.of(Shipped.mix("turnip and rape"));
+            assertThat(ahead.readiness().reason()).startsWith("Seed now, with turnip and rape: ");
         }
     }
 
@@ -127,14 +189,16 @@ class ReadinessModelTest {
         void openStagesAndAnOldForecastAreToldBesideTheChance() {
             Ahead ahead = new Ahead().moist();
             ahead.work = new ReadinessCase.Work(
-                    List.of("till", "firm"), Ahead.TUESDAY.plus(Duration.ofHours(5)));
+                    List.of("disk", "till"),
+                    Ahead.TUESDAY.plus(Duration.ofHours(2)),
+                    Ahead.SIX_TO_EIGHT);
             ahead.issuedAt = Ahead.TUESDAY.minus(Duration.ofHours(40));
             Readiness readiness = ahead.readiness();
             assertThat(readiness.gates())
                     .extracting(Gate::words)
-                    .containsExactly("still to do: till, firm", "the forecast is 40 hours old");
+                    .containsExactly("still to do: disk, till", "the forecast is 40 hours old");
             assertThat(readiness.score()).isEqualTo(100);
-            assertThat(readiness.reason()).startsWith("Seed tonight: ");
+            assertThat(readiness.reason()).startsWith("After till seed this evening: ");
         }
 
         private static void assertGate(Readiness readiness, Gate.Kind kind, String words) {

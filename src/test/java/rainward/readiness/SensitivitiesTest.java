@@ -9,7 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Mix;
 import rainward.intake.Shipped;
-import rainward.readiness.Sensitivity.Factor;
+import rainward.readiness.Figures.Factor;
+import rainward.readiness.Figures.Sensitivity;
 import rainward.stand.model.StandModel;
 
 class SensitivitiesTest {
