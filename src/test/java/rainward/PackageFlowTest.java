@@ -107,6 +107,7 @@ class PackageFlowTest {
         @Test
         void weatherHasNoLoopOfImports() {
             slices().matching("rainward.weather.(*)").should().beFreeOfCycles().check(PROGRAM);
+            slices().matching("rainward.feed.(*)").should().beFreeOfCycles().check(PROGRAM);
         }
     }
 

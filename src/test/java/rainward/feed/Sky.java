@@ -24,28 +24,35 @@ import java.util.Map;
 import java.util.Optional;
 import okhttp3.OkHttpClient;
 import rainward.farm.GeoPoint;
+import rainward.feed.nws.NationalWeatherService;
+import rainward.feed.terms.FeedSettings;
+import rainward.feed.terms.MemoryCopies;
+import rainward.feed.terms.MemoryPauses;
+import rainward.feed.terms.Pacing;
+import rainward.feed.terms.Service;
+import rainward.feed.wire.PoliteClient;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome;
 
 /** A stand-in for the US service on loopback, and a client that only pretends to wait. */
-final class Sky implements AutoCloseable {
+public final class Sky implements AutoCloseable {
 
-    static final GeoPoint FARM = new GeoPoint(42.1, -84.2);
-    static final Instant NOW = Instant.parse("2026-07-15T10:20:00Z");
-    static final String GRID = "/gridpoints/MIX/41,27";
-    static final String POINT = "/points/42.1,-84.2";
-    static final String GEO = "application/geo+json";
+    public static final GeoPoint FARM = new GeoPoint(42.1, -84.2);
+    public static final Instant NOW = Instant.parse("2026-07-15T10:20:00Z");
+    public static final String GRID = "/gridpoints/MIX/41,27";
+    public static final String POINT = "/points/42.1,-84.2";
+    public static final String GEO = "application/geo+json";
 
-    final WireMockServer server;
-    final MemoryCopies copies = new MemoryCopies();
+    public final WireMockServer server;
+    public final MemoryCopies copies = new MemoryCopies();
     final MemoryPauses pauses = new MemoryPauses();
-    final List<Duration> waits = new ArrayList<>();
-    FeedSettings settings;
-    OkHttpClient base = new OkHttpClient();
+    public final List<Duration> waits = new ArrayList<>();
+    public FeedSettings settings;
+    public OkHttpClient base = new OkHttpClient();
     private Optional<PoliteClient> client = Optional.empty();
 
-    Sky() {
+    public Sky() {
         server = new WireMockServer(options()
                 .dynamicPort()
                 .bindAddress("127.0.0.1")
@@ -67,19 +74,19 @@ final class Sky implements AutoCloseable {
     }
 
     /** A sky in which the point and its cell answer as on a good day. */
-    static Sky fair() {
+    public static Sky fair() {
         Sky sky = new Sky();
         sky.on(POINT, json(fixture("nws-point.json")).withHeader("Cache-Control", "max-age=80000"));
         sky.on(GRID, json(fixture("nws-grid.json")).withHeader("Cache-Control", "max-age=3600"));
         return sky;
     }
 
-    void on(String path, ResponseDefinitionBuilder answer) {
+    public void on(String path, ResponseDefinitionBuilder answer) {
         server.stubFor(get(urlPathEqualTo(path)).willReturn(answer));
     }
 
     /** Answers in turn; the last one stays. */
-    void inTurn(String path, ResponseDefinitionBuilder... answers) {
+    public void inTurn(String path, ResponseDefinitionBuilder... answers) {
         for (int i = 0; i < answers.length; i++) {
             String state = i == 0 ? Scenario.STARTED : "answer " + i;
             server.stubFor(get(urlPathEqualTo(path))
@@ -90,7 +97,7 @@ final class Sky implements AutoCloseable {
         }
     }
 
-    PoliteClient client() {
+    public PoliteClient client() {
         if (client.isEmpty()) {
             client = Optional.of(new PoliteClient(
                     base,
@@ -102,35 +109,35 @@ final class Sky implements AutoCloseable {
     }
 
     /** As after a restart: only what is kept outside the process is still known. */
-    void restart() {
+    public void restart() {
         client = Optional.empty();
     }
 
-    Pull pull(Instant asOf) {
+    public Pull pull(Instant asOf) {
         return new NationalWeatherService(client()).pull(FARM, asOf);
     }
 
-    PullOutcome outcome() {
+    public PullOutcome outcome() {
         return pull(NOW).outcome();
     }
 
-    static ForecastSeries series(Pull pull) {
+    public static ForecastSeries series(Pull pull) {
         return pull.outcome().series().orElseThrow();
     }
 
-    int asked(String path) {
+    public int asked(String path) {
         return server.findAll(getRequestedFor(urlPathEqualTo(path))).size();
     }
 
-    int asked() {
+    public int asked() {
         return server.findAll(anyRequestedFor(anyUrl())).size();
     }
 
-    static ResponseDefinitionBuilder json(String body) {
+    public static ResponseDefinitionBuilder json(String body) {
         return aResponse().withHeader("Content-Type", GEO).withBody(body);
     }
 
-    static ResponseDefinitionBuilder problem(int status, String type) {
+    public static ResponseDefinitionBuilder problem(int status, String type) {
         return aResponse()
                 .withStatus(status)
                 .withHeader("Content-Type", "application/problem+json")
@@ -138,18 +145,18 @@ final class Sky implements AutoCloseable {
                         + "\",\"status\":" + status + "}");
     }
 
-    static ResponseDefinitionBuilder page(int status) {
+    public static ResponseDefinitionBuilder page(int status) {
         return aResponse()
                 .withStatus(status)
                 .withHeader("Content-Type", "text/html")
                 .withBody("<html><body>Reference #18.4f</body></html>");
     }
 
-    static String grid() {
+    public static String grid() {
         return fixture("nws-grid.json");
     }
 
-    static String fixture(String name) {
+    public static String fixture(String name) {
         try (InputStream in = Sky.class.getResourceAsStream("/feed/" + name)) {
             if (in == null) {
                 throw new IllegalArgumentException("no fixture " + name);

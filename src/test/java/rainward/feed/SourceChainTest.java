@@ -1,9 +1,9 @@
 package rainward.feed;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static rainward.feed.MetNorwayTest.assertFailed;
 import static rainward.feed.Sky.GRID;
 import static rainward.feed.Sky.NOW;
+import static rainward.feed.point.MetNorwayTest.assertFailed;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -12,6 +12,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
+import rainward.feed.nws.NationalWeatherService;
+import rainward.feed.point.MetNorway;
+import rainward.feed.point.OpenMeteo;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome.Fetched;
 import rainward.weather.source.PullOutcome.Kind;

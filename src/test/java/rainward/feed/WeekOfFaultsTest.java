@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
+import rainward.feed.nws.NationalWeatherService;
+import rainward.feed.point.MetNorway;
+import rainward.feed.terms.Addresses;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome.Failed;
 

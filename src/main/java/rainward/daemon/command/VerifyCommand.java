@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rainward.daemon.office.Refusal;
-import rainward.feed.RecordedFeeds;
+import rainward.feed.recorded.RecordedFeeds;
 import rainward.intake.BadTableException;
 import rainward.intake.StationFolder;
 import rainward.soil.verify.SoilReport;

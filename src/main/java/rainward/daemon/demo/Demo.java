@@ -21,7 +21,7 @@ import rainward.daemon.office.WeatherDesk;
 import rainward.daemon.service.Rounds;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Window;
-import rainward.feed.Pacing;
+import rainward.feed.terms.Pacing;
 import rainward.queue.problem.PlanItem;
 import rainward.weather.rain.RainObservation;
 import rainward.weather.rain.RainOrigin;

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
-import rainward.feed.ObservedRain;
-import rainward.feed.PoliteClient;
+import rainward.feed.past.ObservedRain;
+import rainward.feed.wire.PoliteClient;
 
 /**
  * Where what fell is asked for and laid down: the whole run-up by the day, once a day; the last ten
