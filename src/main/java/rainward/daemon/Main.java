@@ -61,6 +61,7 @@ import rainward.store.row.StoreException;
             FieldCommand.Hold.class,
             FieldCommand.Drop.class,
             FieldCommand.Free.class,
+            FieldCommand.Note.class,
             StageCommand.Start.class,
             StageCommand.Done.class,
             StageCommand.Undo.class,

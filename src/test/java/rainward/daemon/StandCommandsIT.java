@@ -80,4 +80,15 @@ class StandCommandsIT {
         assertThat(later.type("stand", "MP1", "up", "--at", "2026-07-01 09:00").err())
                 .contains("after the seeding");
     }
+
+    @Test
+    void noteIsKeptAndChangesNothingElse() {
+        Desk later = weekAfterSeeding();
+
+        assertThat(later.type("note", "MP1", "gate chain is cut").out())
+                .contains("Noted for MP1 Orchard Strip.");
+
+        assertThat(later.type("note", "MP1", "  ").exitCode()).isEqualTo(2);
+        assertThat(later.type("stand", "MP1", "up").exitCode()).isZero();
+    }
 }

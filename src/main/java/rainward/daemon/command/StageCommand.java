@@ -1,12 +1,5 @@
 package rainward.daemon.command;
 
-import java.time.DateTimeException;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,15 +7,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
-import rainward.farm.Field;
-import rainward.farm.Recipe;
-import rainward.farm.Stage;
-import rainward.store.journal.StageJournal;
+import rainward.daemon.word.Answer;
+import rainward.daemon.word.StageDesk;
 import rainward.store.journal.StageWord;
-import rainward.store.journal.Verdict;
 
 /** What done and undo share: a word about a stage of a field, written into the journal. */
 public abstract class StageCommand extends OfficeCommand {
@@ -49,74 +38,21 @@ public abstract class StageCommand extends OfficeCommand {
     @Option(names = "--by", paramLabel = "NAME", description = "Who says so.")
     String by = "office";
 
-    /**
-     * What came of it, as JSON shows it.
-     *
-     * @param outcome written, already so or refused
-     * @param words for the person
-     */
-    record Answer(String outcome, String words) {
-
-        static Answer of(Verdict verdict) {
-            String outcome = verdict instanceof Verdict.Written
-                    ? "written"
-                    : verdict instanceof Verdict.AlreadySo ? "already so" : "refused";
-            return new Answer(outcome, verdict.words());
-        }
-    }
-
-    /** Writes the word down. */
-    abstract Verdict write(StageJournal journal, StageWord word, Known known);
-
-    /** Field and recipe that the word is about. */
-    record Known(Field field, Recipe recipe) {}
+    /** What is said of the stage. */
+    abstract StageDesk.Verb verb();
 
     StageWord.Means means() {
-        return new StageWord.Means(Optional.empty(), Optional.empty(), Set.of());
+        return StageWord.Means.UNSAID;
     }
 
     @Override
     int work(Office office) {
-        String name = office.fieldNamed(field);
-        Field known = office.store().read(books -> books.fields().named(name)).orElseThrow();
-        Recipe recipe = office.roster()
-                .recipeOf(known)
-                .orElseThrow(() -> Refusal.badInput(name + " has the recipe '"
-                        + known.wish().recipe() + "', which the settings do not know: add it there,"
-                        + " or import the field with one of theirs."));
-        List<String> stages = recipe.stages().stream().map(Stage::name).toList();
-        StageWord word = new StageWord(
-                name,
-                NameMatch.of(stage, stages).orRefuse("stage of " + name),
-                said(office),
-                means());
-        Verdict verdict = office.store()
-                .inTransaction(books -> write(books.journal(), word, new Known(known, recipe)));
-        Answer answer = Answer.of(verdict);
+        StageDesk.Said said =
+                new StageDesk.Said(verb(), field, stage, Optional.ofNullable(at), by, means());
+        Answer answer =
+                office.store().inTransaction(books -> new StageDesk(office).take(books, said));
         show(answer, answer::words);
-        return verdict instanceof Verdict.Refused ? Refusal.BAD_INPUT : 0;
-    }
-
-    private StageWord.Said said(Office office) {
-        ZonedDateTime now = office.now().atZone(office.zone());
-        Instant when = at == null ? now.toInstant() : moment(at, now.toLocalDate(), office.zone());
-        return new StageWord.Said(when.atZone(office.zone()), now, by);
-    }
-
-    /** A local time of today, or of the day that is given with it. */
-    static Instant moment(String text, LocalDate today, ZoneId zone) {
-        try {
-            String plain = text.strip().replace('T', ' ');
-            LocalDateTime local = plain.length() <= 5
-                    ? today.atTime(LocalTime.parse(plain))
-                    : plain.length() <= 10
-                            ? LocalDate.parse(plain).atTime(LocalTime.NOON)
-                            : LocalDateTime.parse(plain.replace(' ', 'T'));
-            return local.atZone(zone).toInstant();
-        } catch (DateTimeException e) {
-            throw Refusal.badInput("'" + text + "' is no time: write 14:30, 2026-07-14 or"
-                    + " \"2026-07-14 14:30\", local time.");
-        }
+        return answer.refused() ? Refusal.BAD_INPUT : 0;
     }
 
     /** Marks a stage as done. */
@@ -156,8 +92,8 @@ public abstract class StageCommand extends OfficeCommand {
         }
 
         @Override
-        Verdict write(StageJournal journal, StageWord word, Known known) {
-            return journal.done(word, known.field(), known.recipe());
+        StageDesk.Verb verb() {
+            return StageDesk.Verb.DONE;
         }
     }
 
@@ -172,8 +108,8 @@ public abstract class StageCommand extends OfficeCommand {
     public static final class Start extends StageCommand {
 
         @Override
-        Verdict write(StageJournal journal, StageWord word, Known known) {
-            return journal.started(word, known.field(), known.recipe());
+        StageDesk.Verb verb() {
+            return StageDesk.Verb.START;
         }
     }
 
@@ -188,8 +124,8 @@ public abstract class StageCommand extends OfficeCommand {
     public static final class Undo extends StageCommand {
 
         @Override
-        Verdict write(StageJournal journal, StageWord word, Known known) {
-            return journal.undo(word, known.field(), known.recipe());
+        StageDesk.Verb verb() {
+            return StageDesk.Verb.UNDO;
         }
     }
 }

@@ -40,7 +40,9 @@ public record JournalEntry(long id, String field, Kind kind, Said said, Detail d
         /** Somebody dug: it holds a ball at seed depth. */
         SOIL_MOIST,
         /** Somebody dug: it glistens or sticks at seed depth. */
-        SOIL_WET
+        SOIL_WET,
+        /** Words about the field that change nothing else. */
+        NOTED
     }
 
     /**
@@ -92,6 +94,18 @@ public record JournalEntry(long id, String field, Kind kind, Said said, Detail d
                     Optional.empty(),
                     OptionalLong.of(id),
                     Optional.empty());
+        }
+
+        /** In the person's words. */
+        static Detail noting(String note) {
+            return new Detail(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    OptionalLong.empty(),
+                    Optional.of(note));
         }
 
         /** A hold that ends then. */

@@ -72,6 +72,9 @@ final class JournalReading {
             case STAND_UP -> status = in(FieldState.UP, status.sownMix());
             case STAND_THIN, STAND_FAILED -> newRound();
             case SOIL_DRY, SOIL_MOIST, SOIL_WET -> {}
+            case NOTED -> {
+                // Words for people; the field stands as before.
+            }
             case UNDONE -> throw new IllegalStateException("an undoing does not count itself");
         }
     }

@@ -170,6 +170,12 @@ public final class StageJournal {
         return table.append(field, kind, said, JournalEntry.Detail.NONE);
     }
 
+    /** Keeps words about a field that change nothing else. */
+    public long note(String field, String words, JournalEntry.Said said) {
+        JournalEntry.Detail detail = JournalEntry.Detail.noting(words);
+        return table.append(field, JournalEntry.Kind.NOTED, said, detail);
+    }
+
     /** Leaves a field out of the order until then. */
     public long hold(String field, Instant until, JournalEntry.Said said) {
         JournalEntry.Detail detail = JournalEntry.Detail.NONE.until(until);

@@ -1,0 +1,111 @@
+package rainward.daemon.word;
+
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rainward.cycle.CycleInput.SoilWord;
+import rainward.daemon.office.NameMatch;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.Refusal;
+import rainward.soil.SoilState.Word;
+import rainward.store.Books;
+import rainward.store.journal.JournalEntry;
+
+/** Where people who dug say what they saw. */
+public final class SoilDesk {
+
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
+
+    private final Office office;
+
+    public SoilDesk(Office office) {
+        this.office = office;
+    }
+
+    /**
+     * What somebody who dug says.
+     *
+     * @param field the beginning of its name is enough
+     * @param word dry, moist or wet; empty: the last word is taken back
+     * @param at when, as typed; else now
+     * @param by who dug
+     */
+    public record Said(String field, Optional<String> word, Optional<String> at, String by) {}
+
+    /**
+     * What came of it, as JSON shows it.
+     *
+     * @param field its name
+     * @param outcome written or already so
+     * @param words for the person
+     */
+    public record Told(String field, String outcome, String words) {}
+
+    /** Writes the word down, or takes the last one back. */
+    public Told take(Books books, Said said) {
+        String name = office.fieldNamed(said.field());
+        return said.word()
+                .map(text -> write(books, name, seen(text), said))
+                .orElseGet(() -> takeBack(books, name, said.by()));
+    }
+
+    private Told write(Books books, String name, Word seen, Said said) {
+        JournalEntry.Said line = line(said);
+        books.soilWords().say(name, seen, line);
+        return new Told(
+                name,
+                "written",
+                name + ": " + told(seen) + " at seed depth, " + shown(line.at()) + ".");
+    }
+
+    private Told takeBack(Books books, String name, String by) {
+        Instant now = office.now();
+        Optional<SoilWord> gone =
+                books.soilWords().undo(name, new JournalEntry.Said(now, now, by));
+        return gone.map(last -> new Told(
+                        name,
+                        "written",
+                        name + ": " + told(last.word()) + " at seed depth, "
+                                + shown(last.at()) + ", does not count any more."))
+                .orElseGet(() -> new Told(
+                        name, "already so", name + ": nobody's word on its soil counts."));
+    }
+
+    private JournalEntry.Said line(Said said) {
+        ZonedDateTime now = office.now().atZone(office.zone());
+        Instant dug = Moments.of(said.at(), now);
+        if (dug.isAfter(now.toInstant())) {
+            throw Refusal.badInput("Nobody can have dug at " + said.at().orElse("")
+                    + ", which is still to come: give --at a time that has passed.");
+        }
+        Instant reckonedFrom = now.toInstant().minus(office.settings().soil().runUp());
+        if (dug.isBefore(reckonedFrom)) {
+            throw Refusal.badInput("A word of " + said.at().orElse("")
+                    + " tells nothing any more: the soil is reckoned from "
+                    + shown(reckonedFrom) + " on.");
+        }
+        return new JournalEntry.Said(dug, now.toInstant(), said.by());
+    }
+
+    private static Word seen(String text) {
+        List<String> words = Arrays.stream(Word.values()).map(SoilDesk::told).toList();
+        String meant = NameMatch.of(text, words)
+                .unique()
+                .orElseThrow(() -> Refusal.badInput("'" + text + "' is no word for soil here:"
+                        + " write one of " + String.join(", ", words) + "."));
+        return Word.values()[words.indexOf(meant)];
+    }
+
+    private static String told(Word word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+
+    private String shown(Instant instant) {
+        return WHEN.format(instant.atZone(office.zone()));
+    }
+}
