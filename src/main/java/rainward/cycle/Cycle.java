@@ -2,7 +2,6 @@ package rainward.cycle;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -147,8 +146,8 @@ public final class Cycle {
                 field.recipe(),
                 property == null ? field.item().field().place() : property.place(),
                 options,
-                field.stopped().of(field.recipe()),
-                firmedByRain(field));
+                field.stopped().stopped(),
+                field.stopped().firmedByRain());
     }
 
     /**
@@ -162,12 +161,6 @@ public final class Cycle {
                 stand.mix(),
                 stand.chance(),
                 Arrays.stream(stand.worth()).map(worth -> worth * share).toArray());
-    }
-
-    private static BitSet firmedByRain(FieldReckoning field) {
-        boolean asked =
-                field.recipe().stages().stream().anyMatch(s -> s.limits().rainDoesIt());
-        return asked ? field.stopped().firmedByRain() : new BitSet();
     }
 
     private List<PropertyWatch> watches() {

@@ -19,6 +19,7 @@ import rainward.readiness.Readiness;
 import rainward.soil.FieldSoil;
 import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
+import rainward.queue.pace.StoppedHours;
 import rainward.soil.column.SoilColumn;
 import rainward.stand.SeedPlacement;
 import rainward.stand.SeedingConditions;
@@ -67,8 +68,8 @@ record FieldReckoning(
                 .mapToObj(m -> new StandCase(mixes.get(m), conditions, runs.get(m), traces, hours))
                 .toList();
         List<StandOutlook> stands = questions.stream().map(model::outlook).toList();
-        StoppedHours stopped = new StoppedHours(
-                runs.get(0), traces, input.rules().workableConfidence(), CycleInput.PLAN_HOURS);
+        StoppedHours stopped = StoppedHours.of(
+                recipe, traces, runs.get(0), input.planHorizon(), caution(input));
         return new FieldReckoning(
                 item,
                 recipe,
@@ -77,6 +78,11 @@ record FieldReckoning(
                 stands,
                 stopped,
                 new Readying(input).of(item, questions, stands));
+    }
+
+    private static StoppedHours.Caution caution(CycleInput input) {
+        return new StoppedHours.Caution(
+                input.rules().workableConfidence(), StoppedHours.Caution.USUAL.fairRainMm());
     }
 
     /**
@@ -132,8 +138,8 @@ record FieldReckoning(
     Outlook.Seedbed seedbed() {
         double water = median(soil.seedZone().waterFraction()[0]);
         double potential = median(soil.seedZone().potentialMpa()[0]);
-        int workable = stopped.firstWorkable();
-        Optional<Instant> workableFrom = workable < 0
+        int workable = stopped.unworkable().nextClearBit(0);
+        Optional<Instant> workableFrom = workable >= CycleInput.PLAN_HOURS
                 ? Optional.empty()
                 : Optional.of(traces.start().plus(Duration.ofHours(workable)));
         return new Outlook.Seedbed(

@@ -20,8 +20,13 @@ import rainward.weather.trace.Traces;
  *
  * @param stopped by operation
  * @param firmedByRain hours in which seeding may end so that a fair rain firms the seedbed in time
+ * @param unworkable hours in which the top of the soil is not fit to till or sow
  */
-public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain) {
+public record StoppedHours(
+        Map<Operation, BitSet> stopped, BitSet firmedByRain, BitSet unworkable) {
+
+    /** Rain of that much in an hour stops work; common practice, no source [mm]. */
+    private static final double STOPPING_MM = 1;
 
     /** What the weather services call measurable: 0.01 in [mm]. */
     private static final double MEASURABLE_MM = 0.254;
@@ -52,9 +57,9 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain) 
     /**
      * Reads a field's traces.
      *
-     * <p>A stage is stopped in an hour where the soil is workable, the hour itself dry, and the
-     * hours after it dry for as long as its label asks, in fewer than the wanted share of traces;
-     * or where the wind is outside its limits. Hours before the traces begin are not judged; after
+     * <p>A stage is stopped in an hour where the soil is workable, the hour itself without stopping
+     * rain, and the hours after it without measurable rain for as long as its label asks, in fewer
+     * than the wanted share of traces; or where the wind is outside its limits. Hours before the traces begin are not judged; after
      * they end, the last hour goes on.
      *
      * @param recipe whose stages are judged; two with the same operation are judged together
@@ -70,16 +75,17 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain) 
         int hours = (int) ((horizon.length().toMinutes() + 59) / 60);
         Map<Operation, BitSet> stopped = new EnumMap<>(Operation.class);
         BitSet firmed = new BitSet();
+        BitSet unworkable = hours(hours, judge::unworkable);
         for (Stage stage : recipe.stages()) {
             StageLimits limits = stage.limits();
             stopped.computeIfAbsent(stage.operation(), o -> new BitSet())
-                    .or(hours(hours, h -> judge.stops(limits, h)));
+                    .or(hours(hours, h -> judge.stops(limits, unworkable, h)));
             if (limits.rainDoesIt()) {
                 Duration within = stage.greatestWait().orElse(FIRMING_DAYS);
                 firmed.or(hours(hours, h -> judge.firms(h, (int) within.toHours())));
             }
         }
-        return new StoppedHours(stopped, firmed);
+        return new StoppedHours(stopped, firmed, unworkable);
     }
 
     private static BitSet hours(int count, IntPredicate holds) {
@@ -99,7 +105,7 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain) 
             return Math.min(hour, traces.hours() - 1);
         }
 
-        boolean stops(StageLimits limits, int h) {
+        boolean stops(StageLimits limits, BitSet unworkable, int h) {
             int hour = traceHour(h);
             if (hour < 0) {
                 return false;
@@ -109,18 +115,23 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain) 
                     || windMps < limits.leastWindMps().orElse(0);
             int dryHours = (int) ((limits.dryAfter().toMinutes() + 59) / 60);
             return wind
-                    || dryShare(hour, hour + dryHours) < caution.confidenceFraction()
-                    || (limits.workableSoil() && workableShare(h) < caution.confidenceFraction());
+                    || (limits.workableSoil() && unworkable.get(h))
+                    || dryShare(hour, dryHours) < caution.confidenceFraction();
         }
 
-        private double dryShare(int first, int last) {
+        boolean unworkable(int h) {
+            return traceHour(h) >= 0 && workableShare(h) < caution.confidenceFraction();
+        }
+
+        private double dryShare(int hour, int dryHours) {
+            int last = Math.min(hour + dryHours, traces.hours() - 1);
             int dry = 0;
             for (int t = 0; t < traces.count(); t++) {
                 double mm = 0;
-                for (int h = first; h <= Math.min(last, traces.hours() - 1); h++) {
+                for (int h = hour; h <= last && dryHours > 0; h++) {
                     mm += traces.rainMm()[h][t];
                 }
-                dry += mm < MEASURABLE_MM ? 1 : 0;
+                dry += mm < MEASURABLE_MM && traces.rainMm()[hour][t] < STOPPING_MM ? 1 : 0;
             }
             return (double) dry / traces.count();
         }

@@ -112,6 +112,21 @@ class StoppedHoursTest {
     }
 
     @Test
+    void aSprinkleBreaksTheLabelButStopsNoSeeder() {
+        Arrays.fill(rainMm[20], 0, 5, 0.5);
+        assertThat(stopped(judged(), Operation.SPRAY).stream())
+                .containsExactly(14, 15, 16, 17, 18, 19, 20);
+        assertThat(stopped(judged(), Operation.SEED).isEmpty()).isTrue();
+    }
+
+    @Test
+    void soilThatIsTooWetIsNamedForItself() {
+        Arrays.fill(workable[3], 0, 5, false);
+        windMps[8] = 5.5;
+        assertThat(judged().unworkable().stream()).containsExactly(3);
+    }
+
+    @Test
     void aFairRainWithinTheWaitFirms() {
         Arrays.fill(rainMm[30], 0, 6, 12.0);
         BitSet firmed = judged().firmedByRain();
