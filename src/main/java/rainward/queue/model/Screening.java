@@ -2,13 +2,16 @@ package rainward.queue.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rainward.farm.FieldState;
+import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Person;
@@ -27,6 +30,7 @@ public final class Screening {
     private final PlanProblem problem;
     private final Yields yields;
     private final int longestShift;
+    private final Map<Machine, GeoPoint> standing = new HashMap<>();
 
     private Screening(PlanProblem problem) {
         this.problem = problem;
@@ -37,6 +41,9 @@ public final class Screening {
                 .mapToInt(OpenTime::longestMinutes)
                 .max()
                 .orElse(0);
+        for (Job job : problem.jobs()) {
+            UnderWay.on(job, problem).ifPresent(m -> standing.putIfAbsent(m, job.arrival()));
+        }
     }
 
     /** Fields that can be planned, and the others with why. */
@@ -148,13 +155,11 @@ public final class Screening {
     }
 
     private int trip(Machine machine, Job job) {
-        double roadFactor = problem.crew().roadFactor();
-        int fromStart = Roads.minutes(machine, machine.travel().start(), job.arrival(), roadFactor);
-        return problem.jobs().stream()
-                .filter(j -> UnderWay.on(j, problem).filter(machine::equals).isPresent())
-                .mapToInt(j -> Roads.minutes(machine, j.arrival(), job.arrival(), roadFactor))
-                .findFirst()
-                .orElse(fromStart);
+        return Roads.minutes(
+                machine,
+                standing.getOrDefault(machine, machine.travel().start()),
+                job.arrival(),
+                problem.crew().roadFactor());
     }
 
     private Optional<String> ground(Job job) {

@@ -22,8 +22,7 @@ import rainward.weather.trace.Traces;
  * @param firmedByRain hours in which seeding may end so that a fair rain firms the seedbed in time
  * @param unworkable hours in which the top of the soil is not fit to till or sow
  */
-public record StoppedHours(
-        Map<Operation, BitSet> stopped, BitSet firmedByRain, BitSet unworkable) {
+public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain, BitSet unworkable) {
 
     /** Rain of that much in an hour stops work; common practice, no source [mm]. */
     private static final double STOPPING_MM = 1;
@@ -59,8 +58,8 @@ public record StoppedHours(
      *
      * <p>A stage is stopped in an hour where the soil is workable, the hour itself without stopping
      * rain, and the hours after it without measurable rain for as long as its label asks, in fewer
-     * than the wanted share of traces; or where the wind is outside its limits. Hours before the traces begin are not judged; after
-     * they end, the last hour goes on.
+     * than the wanted share of traces; or where the wind is outside its limits. Hours before the
+     * traces begin are not judged; after they end, the last hour goes on.
      *
      * @param recipe whose stages are judged; two with the same operation are judged together
      * @param traces weather at the field

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import rainward.queue.model.ShopBuilder;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
@@ -12,39 +11,69 @@ import rainward.queue.problem.PlanProblem;
 import rainward.queue.problem.Words;
 import rainward.queue.search.Genome;
 import rainward.queue.shop.Decoder;
+import rainward.queue.shop.Item;
 import rainward.queue.shop.Placement;
+import rainward.queue.shop.Shop;
 
 /** Says why a field that could be planned has no place in the order. */
 final class NoRoom {
 
-    private NoRoom() {}
+    private final PlanProblem problem;
+    private final Shop shop;
 
-    static List<Plan.LeftOut> of(PlanProblem problem, Set<String> placed) {
+    private NoRoom(PlanProblem problem, Shop shop) {
+        this.problem = problem;
+        this.shop = shop;
+    }
+
+    /**
+     * Gives the reasons.
+     *
+     * @param problem that was planned
+     * @param shop made of it, items in the order of its fields
+     * @param placed indices of those that have a place
+     */
+    static List<Plan.LeftOut> of(PlanProblem problem, Shop shop, Set<Integer> placed) {
+        NoRoom noRoom = new NoRoom(problem, shop);
         List<Plan.LeftOut> all = new ArrayList<>();
-        for (Job job : problem.jobs()) {
-            if (!placed.contains(job.name())) {
-                all.add(new Plan.LeftOut(job.name(), why(problem, job)));
+        for (int i = 0; i < problem.jobs().size(); i++) {
+            if (!placed.contains(i)) {
+                Job job = problem.jobs().get(i);
+                all.add(new Plan.LeftOut(job.name(), noRoom.why(shop.items().get(i))));
             }
         }
         return all;
     }
 
-    private static String why(PlanProblem problem, Job job) {
-        PlanProblem alone = ShopBuilder.inOrder(problem, List.of(job));
-        Decoder decoder = new Decoder(ShopBuilder.build(alone));
-        Genome only = new Genome(new int[] {0}, new int[decoder.genes()]);
-        Optional<Placement> seeding =
-                decoder.placements(only).stream().filter(p -> p.option() >= 0).findFirst();
-        if (seeding.isEmpty()) {
-            return "its stages and waits do not fit into the open hours of the days planned,"
-                    + " even with the crew to itself";
+    private String why(Item item) {
+        Optional<Integer> paying = seeding(item);
+        if (paying.isPresent()) {
+            return "has no room: alone it would be seeded " + words(paying.get())
+                    + ", but machines and people earn more on other fields";
         }
-        int start = seeding.get().start();
-        return "has no room: alone it would be seeded "
-                + HorizonMinutes.of(problem.horizon())
-                        .at(start)
-                        .atZone(problem.crew().zone())
-                        .format(Words.DAY_AND_HOUR)
-                + ", but machines and people earn more on other fields";
+        Item atAnyPrice = new Item(true, item.underWay(), item.chains(), item.starts());
+        return seeding(atAnyPrice)
+                .map(start -> "costs more in driving and overtime than it would earn, seeded "
+                        + words(start)
+                        + "; pin it to have it all the same")
+                .orElse("its stages and waits do not fit into the open hours of the days planned,"
+                        + " even with the crew to itself");
+    }
+
+    /** When the item is seeded if it has the crew to itself [min]. */
+    private Optional<Integer> seeding(Item item) {
+        Decoder alone = new Decoder(new Shop(
+                shop.now(), shop.ways(), shop.crew(), List.of(item), shop.prices(), shop.stock()));
+        return alone.placements(new Genome(new int[] {0}, new int[alone.genes()])).stream()
+                .filter(p -> p.option() >= 0)
+                .findFirst()
+                .map(Placement::start);
+    }
+
+    private String words(int start) {
+        return HorizonMinutes.of(problem.horizon())
+                .at(start)
+                .atZone(problem.crew().zone())
+                .format(Words.DAY_AND_HOUR);
     }
 }

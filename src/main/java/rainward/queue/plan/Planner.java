@@ -2,9 +2,9 @@ package rainward.queue.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rainward.queue.model.Screening;
 import rainward.queue.model.ShopBuilder;
 import rainward.queue.problem.Plan;
@@ -36,15 +36,16 @@ public final class Planner {
         PlanProblem whole = ShopBuilder.inOrder(problem, screened.fit());
         List<PlanProblem> groups = Groups.of(whole);
         List<PlanReader.Placed> placed = new ArrayList<>();
+        List<Plan.LeftOut> leftOut = new ArrayList<>(screened.unfit());
         double done = 0;
         for (int g = 0; g < groups.size(); g++) {
             double share = (double) groups.get(g).jobs().size() / whole.jobs().size();
             double end = g == groups.size() - 1 ? 1 : done + share;
-            placed.addAll(search(groups.get(g), whole, effort.slice(done, end, effort.seed() + g)));
+            Searched one = search(groups.get(g), whole, effort.slice(done, end, effort.seed() + g));
+            placed.addAll(one.placed());
+            leftOut.addAll(one.leftOut());
             done = end;
         }
-        List<Plan.LeftOut> leftOut = new ArrayList<>(screened.unfit());
-        leftOut.addAll(NoRoom.of(whole, names(placed)));
         leftOut.sort(Comparator.comparing(Plan.LeftOut::field));
         return new PlanReader(whole).plan(placed, leftOut);
     }
@@ -61,29 +62,25 @@ public final class Planner {
         return ShopBuilder.inOrder(problem, problem.jobs());
     }
 
-    private static Set<String> names(List<PlanReader.Placed> placed) {
-        return placed.stream().map(p -> p.job().name()).collect(Collectors.toSet());
-    }
+    /** What became of one group. */
+    private record Searched(List<PlanReader.Placed> placed, List<Plan.LeftOut> leftOut) {}
 
-    private static List<PlanReader.Placed> search(
-            PlanProblem group, PlanProblem whole, Effort effort) {
+    private static Searched search(PlanProblem group, PlanProblem whole, Effort effort) {
         if (group.jobs().isEmpty()) {
-            return List.of();
+            return new Searched(List.of(), List.of());
         }
         Shop shop = ShopBuilder.build(group);
         Decoder decoder = new Decoder(shop);
-        Annealing.Found found = Annealing.search(decoder, Starts.of(group, decoder), effort);
-        return read(group, whole, decoder, found.best());
-    }
-
-    private static List<PlanReader.Placed> read(
-            PlanProblem group, PlanProblem whole, Decoder decoder, Genome best) {
+        Genome best =
+                Annealing.search(decoder, Starts.of(group, decoder), effort).best();
         boolean[] overtime = decoder.overtime(best);
         List<PlanReader.Placed> placed = new ArrayList<>();
+        Set<Integer> items = new HashSet<>();
         for (Placement p : decoder.placements(best)) {
+            items.add(p.item());
             placed.add(new PlanReader.Placed(
                     group.jobs().get(p.item()), Groups.inWhole(p, group, whole), overtime));
         }
-        return placed;
+        return new Searched(placed, NoRoom.of(group, shop, items));
     }
 }

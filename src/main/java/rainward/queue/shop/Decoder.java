@@ -8,8 +8,8 @@ import rainward.queue.search.Genome;
 
 /**
  * Serial schedule generation (Kolisch 1996): items in order, each with all its tasks as early as
- * its machines, people and open hours allow; an item that does not fit, or that costs more than it
- * earns, is skipped.
+ * its machines, people and open hours allow; an item that does not fit is skipped, and so is one
+ * that costs more than it earns, unless it is to stand first.
  */
 public final class Decoder implements Decoding {
 
@@ -25,6 +25,7 @@ public final class Decoder implements Decoding {
     private final int[] notBefore;
     private final int[] underWay;
     private final int pinned;
+    private final double pinnedLost;
     private int triedFrom;
     private int triedTo;
 
@@ -43,6 +44,17 @@ public final class Decoder implements Decoding {
         triedSums = new double[n + 1][1 + shop.stock().length];
         notBefore = new int[longestChain()];
         pinned = (int) shop.items().stream().filter(Item::first).count();
+        pinnedLost = 1 + shop.items().stream().mapToDouble(Decoder::mostEarned).sum();
+    }
+
+    /** Nothing that others can earn makes up for a pinned item that is left out. */
+    private static double mostEarned(Item item) {
+        return item.chains().stream()
+                .flatMap(c -> c.tasks().stream())
+                .flatMap(t -> t.seeds().stream())
+                .mapToDouble(Yield::weight)
+                .max()
+                .orElse(0);
     }
 
     private int longestChain() {
@@ -135,6 +147,9 @@ public final class Decoder implements Decoding {
         }
         assignment.forget(item);
         copy(before, sums, k + 1);
+        if (shop.items().get(item).first()) {
+            triedSums[k + 1][0] -= pinnedLost;
+        }
     }
 
     /** State before and after an item. */
@@ -199,7 +214,8 @@ public final class Decoder implements Decoding {
             }
             finish = assignment.finish();
         }
-        return earns && assignment.sum() - before <= 0 ? DOES_NOT_FIT : NONE_LATE;
+        boolean pays = assignment.sum() > before || shop.items().get(item).first();
+        return earns && !pays ? DOES_NOT_FIT : NONE_LATE;
     }
 
     @Override

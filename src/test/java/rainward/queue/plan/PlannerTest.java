@@ -6,10 +6,13 @@ import static rainward.queue.plan.SmallFarm.MONDAY;
 import static rainward.queue.plan.SmallFarm.hour;
 import static rainward.queue.plan.SmallFarm.plot;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -210,16 +213,68 @@ class PlannerTest {
     @Nested
     class WhatThePersonSays {
 
+        static final FieldStatus PINNED = new FieldStatus(
+                FieldState.PENDING, List.of(), Optional.empty(), Optional.empty(), true);
+
         @Test
         void aPinnedFieldComesFirst() {
             SmallFarm.Plot small = plot("F9", 0.3);
             small.priority = 0.1;
-            small.status = new FieldStatus(
-                    FieldState.PENDING, List.of(), Optional.empty(), Optional.empty(), true);
+            small.status = PINNED;
             Plan plan = plan(new SmallFarm().with(plot("F1", 3), plot("F2", 3), small));
             assertThat(item(plan, "F9", "seed").rank()).isEqualTo(1);
             assertThat(item(plan, "F9", "till").work().from())
                     .isBefore(item(plan, "F1", "till").work().from());
+        }
+
+        @Test
+        void aPinnedFieldStaysThoughItCostsMoreThanItEarns() {
+            SmallFarm.Plot far = plot("F9", 0.2);
+            far.kmNorth = 60;
+            far.status = PINNED;
+            SmallFarm farm = new SmallFarm().with(plot("F1", 3), plot("F2", 3), far);
+            farm.prices = new PlanProblem.Prices(0.2, 0, 0);
+            assertThat(item(plan(farm), "F9", "seed").rank()).isEqualTo(1);
+            far.status = FieldStatus.UNTOUCHED;
+            SmallFarm free = new SmallFarm().with(plot("F1", 3), plot("F2", 3), far);
+            free.prices = farm.prices;
+            assertThat(whyLeftOut(plan(free), "F9")).contains("costs more").contains("pin it");
+        }
+
+        @Test
+        void aPinnedFieldThatNeedsOvertimeGetsIt() {
+            SmallFarm.Plot last = plot("F9", 2);
+            last.worth = h -> h < 24 ? 0.3 : 0;
+            last.stop(Operation.TILL, 0, 16);
+            last.status = PINNED;
+            SmallFarm farm = new SmallFarm().with(plot("F1", 2), last);
+            farm.hours = new CrewHours(
+                    LocalTime.of(7, 0),
+                    LocalTime.of(18, 0),
+                    Duration.ofHours(3),
+                    EnumSet.allOf(DayOfWeek.class),
+                    false);
+            farm.prices = new PlanProblem.Prices(0, 1, 0);
+            assertThat(item(plan(farm), "F9", "seed").rank()).isEqualTo(1);
+        }
+
+        @Test
+        void everyPinnedFieldOfTheBenchDaysStandsFirst() {
+            for (int day = 0; day < 8; day++) {
+                PlanProblem problem = GeneratedDays.benchDay(day);
+                Set<String> pins = Set.of("F03", "F17", "F30");
+                String edits =
+                        String.join("; ", pins.stream().map(p -> "pin " + p).toList());
+                PlanProblem pinned =
+                        rainward.queue.reasons.WhatIf.of(problem, edits).problem();
+                Plan plan = Planner.plan(pinned, Effort.tries(1, 2_000));
+                assertThat(plan.items().stream()
+                                .filter(i -> i.rank() <= pins.size())
+                                .map(i -> i.place().field())
+                                .collect(java.util.stream.Collectors.toSet()))
+                        .as("day %s", day)
+                        .isEqualTo(pins);
+            }
         }
 
         @Test
