@@ -19,10 +19,10 @@ import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Effort;
 import rainward.stand.StandOutlook;
 import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.PointForecast;
 import rainward.weather.trace.PointTraces;
 import rainward.weather.trace.TraceMaker;
 import rainward.weather.trace.TraceSettings;
-import rainward.weather.trace.Traces;
 import rainward.window.PropertyWatch;
 import rainward.window.WindowDecider;
 import rainward.window.WindowDetector;
@@ -34,12 +34,12 @@ public final class Cycle {
     private static final double SECOND_WISH_SHARE = 0.9;
 
     private final CycleInput input;
-    private final Map<String, Traces> traces;
+    private final Map<String, PointTraces> drawn;
     private final List<FieldReckoning> reckoned;
 
     private Cycle(CycleInput input) {
         this.input = input;
-        this.traces = drawn(input);
+        this.drawn = drawn(input);
         // Fields do not touch each other, so both cores of an office PC reckon them at once.
         this.reckoned = input.fields().parallelStream()
                 .filter(item -> item.status().waiting())
@@ -67,20 +67,20 @@ public final class Cycle {
     }
 
     /** Traces by property; properties without a forecast have none. */
-    private static Map<String, Traces> drawn(CycleInput input) {
-        Map<String, ForecastSeries> known = new TreeMap<>();
+    private static Map<String, PointTraces> drawn(CycleInput input) {
+        Map<String, PointForecast> known = new TreeMap<>();
         input.weather()
                 .forEach((property, weather) ->
-                        weather.forecast().ifPresent(f -> known.put(property, f)));
+                        weather.ahead().ifPresent(f -> known.put(property, f)));
         CycleInput.Draw draw = input.rules().draw();
-        List<PointTraces> made = TraceMaker.make(
+        List<PointTraces> made = TraceMaker.withEnsembles(
                 List.copyOf(known.values()),
                 new TraceSettings(draw.traces(), draw.seed(), input.traceHorizon()),
                 draw.climate());
-        Map<String, Traces> byProperty = new TreeMap<>();
+        Map<String, PointTraces> byProperty = new TreeMap<>();
         int next = 0;
         for (String property : known.keySet()) {
-            byProperty.put(property, made.get(next++).traces());
+            byProperty.put(property, made.get(next++));
         }
         return byProperty;
     }
@@ -93,8 +93,8 @@ public final class Cycle {
         }
         return input.roster()
                 .recipeOf(field)
-                .flatMap(recipe -> Optional.ofNullable(traces.get(field.property()))
-                        .map(weather -> FieldReckoning.of(item, recipe, weather, input)));
+                .flatMap(recipe -> Optional.ofNullable(drawn.get(field.property()))
+                        .map(weather -> FieldReckoning.of(item, recipe, weather.traces(), input)));
     }
 
     private Result result(Effort effort) {
@@ -114,7 +114,7 @@ public final class Cycle {
                 input.asOf(),
                 stamps(),
                 fields(),
-                traces.entrySet().stream()
+                drawn.entrySet().stream()
                         .collect(Collectors.toMap(
                                 Map.Entry::getKey,
                                 e -> RainPictures.of(e.getValue(), input.zone()))),

@@ -18,7 +18,10 @@ import rainward.queue.problem.PlanProblem;
 import rainward.soil.SoilState;
 import rainward.weather.climate.Climate;
 import rainward.weather.past.PastWeather;
+import rainward.weather.skill.Recalibration;
 import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.WeightedEnsemble;
+import rainward.weather.trace.PointForecast;
 import rainward.window.WindowRecord;
 import rainward.window.WindowRules;
 
@@ -75,8 +78,28 @@ public record CycleInput(
      *
      * @param forecast the best there is, however old; empty where none ever came
      * @param past the days before, up to {@link #firstHour}
+     * @param ensembles courses of the rain that services reckon with, beside the forecast
+     * @param taught what past forecasts for the place teach
      */
-    public record PropertyWeather(Optional<ForecastSeries> forecast, PastWeather past) {}
+    public record PropertyWeather(
+            Optional<ForecastSeries> forecast,
+            PastWeather past,
+            List<WeightedEnsemble> ensembles,
+            Recalibration taught) {
+
+        public PropertyWeather {
+            ensembles = List.copyOf(ensembles);
+        }
+
+        /** Weather with nothing beside the forecast. */
+        public PropertyWeather(Optional<ForecastSeries> forecast, PastWeather past) {
+            this(forecast, past, List.of(), Recalibration.NONE);
+        }
+
+        Optional<PointForecast> ahead() {
+            return forecast.map(f -> new PointForecast(f, ensembles, taught));
+        }
+    }
 
     /**
      * How it is reckoned.

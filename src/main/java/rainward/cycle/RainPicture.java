@@ -2,13 +2,15 @@ package rainward.cycle;
 
 import java.util.List;
 import rainward.farm.Window;
+import rainward.weather.trace.TraceBasis;
 
 /**
  * Rain ahead at one property, in steps of six hours.
  *
  * @param bars in order of time
+ * @param basis what it was drawn from
  */
-public record RainPicture(List<Bar> bars) {
+public record RainPicture(List<Bar> bars, TraceBasis basis) {
 
     public RainPicture {
         bars = List.copyOf(bars);

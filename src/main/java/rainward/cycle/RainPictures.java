@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import rainward.farm.Window;
 import rainward.weather.rain.RainAmount;
+import rainward.weather.trace.PointTraces;
 import rainward.weather.trace.Traces;
 
 /** Sums traces up to quarters of the farm's days. */
@@ -26,7 +27,8 @@ final class RainPictures {
     private RainPictures() {}
 
     /** Quarters from the one that holds the first trace hour, by local clock. */
-    static RainPicture of(Traces traces, ZoneId zone) {
+    static RainPicture of(PointTraces drawn, ZoneId zone) {
+        Traces traces = drawn.traces();
         List<RainPicture.Bar> bars = new ArrayList<>();
         Instant end = traces.timeOf(traces.hours());
         Instant from = quarterOf(traces.start(), zone);
@@ -35,7 +37,7 @@ final class RainPictures {
             bars.add(bar(traces, new Window(from, to)));
             from = to;
         }
-        return new RainPicture(bars);
+        return new RainPicture(bars, drawn.basis());
     }
 
     private static Instant quarterOf(Instant instant, ZoneId zone) {

@@ -30,6 +30,7 @@ import rainward.queue.problem.PlanItem;
 import rainward.readiness.Readiness;
 import rainward.weather.sky.HourlyAir;
 import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.TraceBasis;
 import rainward.window.StormWindow;
 
 /** A day drawn by hand: says only what is not as usual. Usual is a dry, mild day without work. */
@@ -188,7 +189,7 @@ public final class DaySketch {
                     new Window(from, to), chance, meanMm, 2.6 * meanMm, chance * chance * 0.2));
             from = to;
         }
-        rain.put(property, new RainPicture(bars));
+        rain.put(property, new RainPicture(bars, TraceBasis.PLAIN));
         return this;
     }
 

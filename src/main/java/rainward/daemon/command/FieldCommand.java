@@ -3,6 +3,7 @@ package rainward.daemon.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
 import rainward.daemon.office.Office;
 import rainward.daemon.word.Answer;
 import rainward.daemon.word.FieldDesk;

@@ -3,7 +3,9 @@ package rainward.daemon.command;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
+import rainward.cycle.Outlook;
 import rainward.cycle.ReadySheet;
+import rainward.cycle.WeatherSheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 
@@ -21,11 +23,14 @@ public final class ReadyCommand extends OfficeCommand {
 
     @Override
     int work(Office office) {
-        List<ReadySheet> sheets =
-                ReadySheet.of(new PlanningDesk(office).reckon().outlook(), office.zone());
-        show(sheets, () -> text(sheets));
+        Outlook outlook = new PlanningDesk(office).reckon().outlook();
+        List<ReadySheet> sheets = ReadySheet.of(outlook, office.zone());
+        show(new Ready(sheets, WeatherSheet.of(outlook, office.zone())), () -> text(sheets));
         return 0;
     }
+
+    /** What is printed as JSON. */
+    record Ready(List<ReadySheet> fields, List<WeatherSheet> weather) {}
 
     private static String text(List<ReadySheet> sheets) {
         if (sheets.isEmpty()) {

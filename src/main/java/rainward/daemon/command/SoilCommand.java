@@ -53,8 +53,8 @@ public final class SoilCommand extends OfficeCommand {
             throw Refusal.badInput("Say what was seen, dry, moist or wet, or give --undo to take"
                     + " the last word back; one of the two.");
         }
-        SoilDesk.Said said = new SoilDesk.Said(
-                field, Optional.ofNullable(word), Optional.ofNullable(at), by);
+        SoilDesk.Said said =
+                new SoilDesk.Said(field, Optional.ofNullable(word), Optional.ofNullable(at), by);
         SoilDesk.Told told =
                 office.store().inTransaction(books -> new SoilDesk(office).take(books, said));
         show(told, told::words);

@@ -11,6 +11,7 @@ import rainward.queue.problem.Plan;
 import rainward.queue.search.Effort;
 import rainward.store.Books;
 import rainward.store.round.PlanLog;
+import rainward.weather.skill.Recalibration;
 import rainward.window.WindowRecord;
 
 /** Where a round is reckoned from the records, and written back to them. */
@@ -43,7 +44,9 @@ public final class PlanningDesk {
                     property.name(),
                     new CycleInput.PropertyWeather(
                             WeatherDesk.forecast(books, property.name()),
-                            past.of(books, property, now)));
+                            past.of(books, property, now),
+                            EnsembleDesk.ensembles(books, property, now),
+                            Recalibration.NONE));
         }
         return new CycleInput(
                 now, office.roster(), books.cases(), weather, office.rules(), memory(books));

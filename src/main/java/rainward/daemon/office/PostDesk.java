@@ -115,7 +115,7 @@ public final class PostDesk {
                 office.roster(),
                 new BriefInput.Occasion(office.settings().farm().name(), dueAt, now),
                 books.lastKnown().find(LAST_BRIEF, BriefInput.LastBrief.class),
-                skies(books),
+                skies(books, result),
                 new BriefInput.Books(
                         List.of(),
                         standChecks(books, now),
@@ -124,7 +124,7 @@ public final class PostDesk {
                         undelivered(books, now)));
     }
 
-    private BriefInput.Skies skies(Books books) {
+    private BriefInput.Skies skies(Books books, Cycle.Result result) {
         Map<String, HourlyAir> air = new TreeMap<>();
         List<String> warnings = new ArrayList<>();
         for (Property property : books.fields().properties()) {
@@ -134,6 +134,11 @@ public final class PostDesk {
                 f.warnings().stream().filter(w -> !warnings.contains(w)).forEach(warnings::add);
             });
         }
+        result.outlook().rain().values().stream()
+                .flatMap(rain -> rain.basis().words().stream())
+                .distinct()
+                .filter(words -> !warnings.contains(words))
+                .forEach(warnings::add);
         return new BriefInput.Skies(air, AlertDesk.standing(books), credits(books), warnings);
     }
 

@@ -32,6 +32,7 @@ public final class WeatherDesk {
     private final ForecastSource chain;
     private final ObservedDesk observed;
     private final AlertDesk alerts;
+    private final EnsembleDesk ensembles;
     private final SourceWatch watch = new SourceWatch();
 
     /** A desk that waits between tries as the services ask. */
@@ -53,6 +54,7 @@ public final class WeatherDesk {
         this.chain = new SourceChain(order, watch);
         this.observed = new ObservedDesk(office, client);
         this.alerts = new AlertDesk(office, client);
+        this.ensembles = new EnsembleDesk(office, client);
         office.store()
                 .read(books -> books.lastKnown().find(SOURCES, KnownSources.class))
                 .ifPresent(known -> watch.resume(known.states()));
@@ -89,6 +91,10 @@ public final class WeatherDesk {
                                 terms.key().map(key -> key.reveal()), terms.ensemble())));
         for (var address : weather.addresses().entrySet()) {
             feed = feed.at(service(address.getKey()), address.getValue());
+            if (address.getKey() == Settings.Server.OPEN_METEO) {
+                // One relay answers both: the ensemble has a path of its own.
+                feed = feed.at(Service.OPEN_METEO_ENSEMBLE, address.getValue());
+            }
         }
         return feed;
     }
@@ -129,7 +135,7 @@ public final class WeatherDesk {
                         property.name(), chain.pull(property.place(), office.now())));
     }
 
-    /** Asks for the forecast of every property and lays down what came. */
+    /** Asks for forecast and ensemble of every property and lays down what came. */
     public List<PropertyPull> pullAll() {
         Instant now = office.now();
         List<PropertyPull> pulls = new ArrayList<>();
@@ -141,6 +147,7 @@ public final class WeatherDesk {
             books.lastKnown().put(SOURCES, now, new KnownSources(watch.all()));
             return pulls.size();
         });
+        ensembles.pullAll();
         return pulls;
     }
 

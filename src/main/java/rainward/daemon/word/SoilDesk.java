@@ -65,15 +65,14 @@ public final class SoilDesk {
 
     private Told takeBack(Books books, String name, String by) {
         Instant now = office.now();
-        Optional<SoilWord> gone =
-                books.soilWords().undo(name, new JournalEntry.Said(now, now, by));
+        Optional<SoilWord> gone = books.soilWords().undo(name, new JournalEntry.Said(now, now, by));
         return gone.map(last -> new Told(
                         name,
                         "written",
-                        name + ": " + told(last.word()) + " at seed depth, "
-                                + shown(last.at()) + ", does not count any more."))
-                .orElseGet(() -> new Told(
-                        name, "already so", name + ": nobody's word on its soil counts."));
+                        name + ": " + told(last.word()) + " at seed depth, " + shown(last.at())
+                                + ", does not count any more."))
+                .orElseGet(() ->
+                        new Told(name, "already so", name + ": nobody's word on its soil counts."));
     }
 
     private JournalEntry.Said line(Said said) {

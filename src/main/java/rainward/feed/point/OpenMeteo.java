@@ -15,6 +15,7 @@ import rainward.feed.wire.Answer.Refused;
 import rainward.feed.wire.Ask;
 import rainward.feed.wire.PoliteClient;
 import rainward.feed.wire.Round;
+import rainward.weather.source.EnsemblePull;
 import rainward.weather.source.EnsembleRain;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome.Failed;
@@ -69,12 +70,17 @@ public final class OpenMeteo extends PlainSource {
 
     /** Members of the chosen ensemble; empty where none is chosen or none can be had. */
     public Optional<EnsembleRain> ensemble(GeoPoint point, Instant asOf) {
-        Optional<String> model =
-                client().settings().openMeteo().flatMap(FeedSettings.OpenMeteoTerms::ensembleModel);
-        return model.flatMap(m -> ensemble(m, point, asOf));
+        return members(point, asOf).rain();
     }
 
-    private Optional<EnsembleRain> ensemble(String model, GeoPoint point, Instant asOf) {
+    /** Members of the chosen ensemble with every answer as received. */
+    public EnsemblePull members(GeoPoint point, Instant asOf) {
+        Optional<String> model =
+                client().settings().openMeteo().flatMap(FeedSettings.OpenMeteoTerms::ensembleModel);
+        return model.map(m -> members(m, point, asOf)).orElse(EnsemblePull.NONE);
+    }
+
+    private EnsemblePull members(String model, GeoPoint point, Instant asOf) {
         GeoPoint shared = Addresses.shared(point);
         HttpUrl url = common(
                         base(Service.OPEN_METEO_ENSEMBLE, PAID_ENSEMBLE), "v1/ensemble", shared)
@@ -83,13 +89,15 @@ public final class OpenMeteo extends PlainSource {
                 .addQueryParameter("forecast_days", "10")
                 .build();
         Ask ask = Ask.get(Service.OPEN_METEO_ENSEMBLE, url, "application/json");
+        Round round = new Round(asOf);
         Answer<EnsembleRain> answer =
-                client().ask(ask, new Round(asOf), copy -> EnsembleColumns.read(copy, shared));
+                client().ask(ask, round, copy -> EnsembleColumns.read(copy, shared));
         if (answer instanceof Given<EnsembleRain> given) {
             client().keep(given);
-            return Optional.of(given.value());
+            return new EnsemblePull(Optional.of(given.value()), round.answers());
         }
-        return ((Refused<EnsembleRain>) answer).kept().map(Given::value);
+        return new EnsemblePull(
+                ((Refused<EnsembleRain>) answer).kept().map(Given::value), round.answers());
     }
 
     private HttpUrl.Builder common(URI base, String path, GeoPoint shared) {

@@ -8,11 +8,12 @@ import rainward.weather.marginal.RainMarginals;
  *
  * @param traces hourly courses
  * @param marginals chance and amount that the traces keep
- * @param warnings what was made up or left out, in words for the user
+ * @param basis what they rest on
  */
-public record PointTraces(Traces traces, RainMarginals marginals, List<String> warnings) {
+public record PointTraces(Traces traces, RainMarginals marginals, TraceBasis basis) {
 
-    public PointTraces {
-        warnings = List.copyOf(warnings);
+    /** What was made up or left out, in words for the user. */
+    public List<String> warnings() {
+        return basis.warnings();
     }
 }

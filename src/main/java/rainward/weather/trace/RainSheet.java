@@ -85,12 +85,17 @@ final class RainSheet {
         if (wet == 0) {
             return;
         }
-        if (members.cover(period.window())) {
+        if (followsMembers(period)) {
             addMembers(period, latent, draw, wet);
         } else {
             rank(latent, wet, cuts.computeIfAbsent(wet, this::cut));
             fall(period, amounts.multiples(wet), draw, NO_TOTALS);
         }
+    }
+
+    /** True where members of an ensemble speak of the whole period. */
+    boolean followsMembers(WetPeriod period) {
+        return members.cover(period.window());
     }
 
     private double cut(int wet) {

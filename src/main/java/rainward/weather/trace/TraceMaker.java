@@ -16,6 +16,7 @@ import rainward.weather.rain.HourGrid;
 import rainward.weather.rain.StormBlock;
 import rainward.weather.sky.EvaporationDemand;
 import rainward.weather.source.ForecastSeries;
+import rainward.weather.source.WeightedEnsemble;
 
 /**
  * Turns forecasts into equally likely hourly courses of rain at all their points at once.
@@ -64,7 +65,11 @@ public final class TraceMaker {
 
     /** One point while its rain is made. */
     private record Point(
-            ForecastSeries series, HourGrid grid, RainMarginals marginals, RainSheet sheet) {
+            PointForecast forecast,
+            ForecastSeries series,
+            HourGrid grid,
+            RainMarginals marginals,
+            RainSheet sheet) {
 
         static Point of(
                 PointForecast forecast,
@@ -78,7 +83,7 @@ public final class TraceMaker {
             RainMarginals marginals = RainMarginals.of(series, settings.horizon(), climate)
                     .recalibrated(forecast.taught(), series.stamp().issuedAt());
             var sheet = new RainSheet(grid, settings.traces(), amounts, members);
-            return new Point(series, grid, marginals, sheet);
+            return new Point(forecast, series, grid, marginals, sheet);
         }
 
         PointTraces traces(Climate climate) {
@@ -88,7 +93,21 @@ public final class TraceMaker {
                             marginals.warnings().stream(), drawn.warning().stream())
                     .flatMap(w -> w)
                     .toList();
-            return new PointTraces(sheet.traces(drawn.air(), sun), marginals, warnings);
+            return new PointTraces(
+                    sheet.traces(drawn.air(), sun), marginals, new TraceBasis(used(), warnings));
+        }
+
+        private List<TraceBasis.MemberUse> used() {
+            List<WetPeriod> wet = marginals.periods().stream()
+                    .filter(period -> period.probability() > 0)
+                    .toList();
+            int followed = (int) wet.stream().filter(sheet::followsMembers).count();
+            double whole = forecast.ensembles().stream()
+                    .mapToDouble(WeightedEnsemble::weight)
+                    .sum();
+            return forecast.ensembles().stream()
+                    .map(e -> TraceBasis.MemberUse.of(e, e.weight() / whole, followed, wet.size()))
+                    .toList();
         }
     }
 
