@@ -26,6 +26,7 @@ import okhttp3.OkHttpClient;
 import rainward.farm.GeoPoint;
 import rainward.feed.nws.NationalWeatherService;
 import rainward.feed.terms.FeedSettings;
+import rainward.feed.terms.Gateway;
 import rainward.feed.terms.MemoryCopies;
 import rainward.feed.terms.MemoryPauses;
 import rainward.feed.terms.Pacing;
@@ -66,7 +67,8 @@ public final class Sky implements AutoCloseable {
                 new FeedSettings.Identity("Rainward/test", "crew@farm.example"),
                 Map.of(),
                 pace,
-                Optional.empty());
+                Optional.empty(),
+                Gateway.NONE);
         for (Service service : Service.values()) {
             all = all.at(service, here);
         }

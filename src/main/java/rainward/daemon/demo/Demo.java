@@ -101,17 +101,10 @@ public final class Demo {
     }
 
     private static Settings at(DemoServer server, Settings settings) {
-        Settings.Weather weather = settings.weather();
-        return settings.with(new Settings.Weather(
-                weather.sources(),
-                weather.observed(),
-                Map.of(
+        return settings.with(settings.weather()
+                .by(Settings.Way.to(Map.of(
                         Settings.Server.NWS, server.address(),
-                        Settings.Server.ACIS, server.address()),
-                weather.contact(),
-                weather.pace(),
-                weather.traces(),
-                weather.openMeteo()));
+                        Settings.Server.ACIS, server.address()))));
     }
 
     private static Instant local(Settings settings, LocalDateTime time) {

@@ -29,7 +29,7 @@ final class AlertDesk {
 
     /** Asks for every property; alerts of events that nobody has been told of, with their farms. */
     List<LocalAlert> pullAll() {
-        if (!office.settings().weather().sources().contains(Settings.Source.NWS)) {
+        if (!office.settings().weather().sources().ask(Settings.Source.NWS)) {
             return List.of();
         }
         Instant now = office.now();

@@ -18,16 +18,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rainward.brief.post.OutboxRow;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
 import rainward.feed.past.ObservedRain;
 import rainward.feed.terms.Pacing;
-import rainward.feed.wire.PoliteClient;
 import rainward.mail.Delivery;
 import rainward.mail.SmtpCourier;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.PullOutcome;
+import rainward.weather.source.SourceStatus;
 
 /** Where everything that the service leans on is looked at; nothing is sent or changed. */
 public final class CheckDesk {
@@ -41,10 +42,12 @@ public final class CheckDesk {
             DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.US);
 
     private final Office office;
+    private final WeatherDesk weather;
     private final Instant now;
 
     public CheckDesk(Office office) {
         this.office = office;
+        this.weather = new WeatherDesk(office);
         this.now = office.now();
     }
 
@@ -89,6 +92,8 @@ public final class CheckDesk {
                 clock(),
                 fields(),
                 forecast(),
+                sources(),
+                network(),
                 observed(),
                 mail(),
                 schedule(),
@@ -142,8 +147,7 @@ public final class CheckDesk {
     }
 
     private Finding forecast() {
-        return new WeatherDesk(office)
-                .tryOne()
+        return weather.tryOne()
                 .map(this::forecast)
                 .orElse(new Finding(
                         "forecast", false, "there is no place to ask for: import fields first."));
@@ -163,6 +167,53 @@ public final class CheckDesk {
                 !old,
                 pulled.property() + ": " + hand
                         + (old ? ": the service is behind; add another to weather.sources." : ""));
+    }
+
+    /** Which source failed and since when, this look included. */
+    private Finding sources() {
+        List<String> strangers = office.settings().weather().sources().own().keySet().stream()
+                .filter(name -> !office.properties().contains(name))
+                .toList();
+        if (!strangers.isEmpty()) {
+            return new Finding(
+                    "sources",
+                    false,
+                    "weather.property names " + String.join(", ", strangers)
+                            + ", which is no property: known are "
+                            + String.join(", ", office.properties()) + ".");
+        }
+        List<SourceStatus> states = weather.sources();
+        String words = states.isEmpty()
+                ? "none was asked yet"
+                : states.stream()
+                        .map(status -> LocalWords.of(status, office.zone()))
+                        .collect(Collectors.joining("; "));
+        return new Finding(
+                "sources",
+                states.stream().allMatch(s -> s.state() == SourceStatus.State.OK),
+                words);
+    }
+
+    private Finding network() {
+        Settings.Way way = office.settings().weather().way();
+        String proxy = way.proxy()
+                .map(name -> "through the proxy " + name)
+                .orElse("straight, or by the proxy that this machine is set to");
+        String trusted = way.authority()
+                .map(file -> FeedDoor.gateway(way).authorities().stream()
+                        .map(known -> known.getSubjectX500Principal().getName() + ", good until "
+                                + DateTimeFormatter.ISO_LOCAL_DATE.format(
+                                        known.getNotAfter().toInstant().atZone(office.zone())))
+                        .collect(Collectors.joining("; ", "; trusts besides: ", "")))
+                .orElse("");
+        boolean expired = FeedDoor.gateway(way).authorities().stream()
+                .anyMatch(known -> known.getNotAfter().toInstant().isBefore(now));
+        return new Finding(
+                "network",
+                !expired,
+                proxy
+                        + trusted
+                        + (expired ? ": it has run out, ask for a new authority_file." : ""));
     }
 
     private Duration age(ForecastSeries series) {
@@ -208,11 +259,8 @@ public final class CheckDesk {
     }
 
     private ObservedRain.Fallen ask(Settings.Observed service, Property property) {
-        ObservedRain rain = new ObservedRain(new PoliteClient(
-                WeatherDesk.feedSettings(office.settings().weather()),
-                office.store().copies(),
-                office.store().pauses(),
-                Pacing.real(office.home().path().toString().hashCode())));
+        ObservedRain rain = new ObservedRain(FeedDoor.client(
+                office, Pacing.real(office.home().path().toString().hashCode())));
         LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
         return switch (service) {
             case STAGE4 -> rain.hourly(property.place(), today.minusDays(1), now);

@@ -126,7 +126,7 @@ public final class PostDesk {
 
     private BriefInput.Skies skies(Books books, Cycle.Result result) {
         Map<String, HourlyAir> air = new TreeMap<>();
-        List<String> warnings = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(WeatherDesk.troubles(books, office.zone()));
         for (Property property : books.fields().properties()) {
             Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
             forecast.ifPresent(f -> {

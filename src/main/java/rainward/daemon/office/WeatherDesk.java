@@ -1,9 +1,12 @@
 package rainward.daemon.office;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import rainward.brief.LocalAlert;
 import rainward.daemon.settings.Settings;
@@ -13,9 +16,7 @@ import rainward.feed.SourceWatch;
 import rainward.feed.nws.NationalWeatherService;
 import rainward.feed.point.MetNorway;
 import rainward.feed.point.OpenMeteo;
-import rainward.feed.terms.FeedSettings;
 import rainward.feed.terms.Pacing;
-import rainward.feed.terms.Service;
 import rainward.feed.wire.PoliteClient;
 import rainward.store.Books;
 import rainward.weather.source.ForecastSeries;
@@ -29,7 +30,8 @@ public final class WeatherDesk {
     private static final String SOURCES = "sources";
 
     private final Office office;
-    private final ForecastSource chain;
+    private final Map<Settings.Source, ForecastSource> services =
+            new EnumMap<>(Settings.Source.class);
     private final ObservedDesk observed;
     private final AlertDesk alerts;
     private final EnsembleDesk ensembles;
@@ -43,21 +45,26 @@ public final class WeatherDesk {
     /** A desk with its own way of waiting, for a clock that runs faster. */
     public WeatherDesk(Office office, Pacing pacing) {
         this.office = office;
-        PoliteClient client = new PoliteClient(
-                feedSettings(office.settings().weather()),
-                office.store().copies(),
-                office.store().pauses(),
-                pacing);
-        List<ForecastSource> order = office.settings().weather().sources().stream()
-                .map(source -> source(source, client))
-                .toList();
-        this.chain = new SourceChain(order, watch);
+        PoliteClient client = FeedDoor.client(office, pacing);
+        for (Settings.Source source : Settings.Source.values()) {
+            services.put(source, source(source, client));
+        }
         this.observed = new ObservedDesk(office, client);
         this.alerts = new AlertDesk(office, client);
         this.ensembles = new EnsembleDesk(office, client);
         office.store()
                 .read(books -> books.lastKnown().find(SOURCES, KnownSources.class))
                 .ifPresent(known -> watch.resume(known.states()));
+    }
+
+    /** Sources of one property in its order, all of them watched together. */
+    private Pull pull(Property property, Instant now) {
+        List<ForecastSource> order =
+                office.settings().weather().sources().of(property.name()).stream()
+                        .map(source -> Objects.requireNonNull(services.get(source)))
+                        .toList();
+        return LocalWords.in(
+                office.zone(), new SourceChain(order, watch).pull(property.place(), now));
     }
 
     /** States of the sources, as they are kept. */
@@ -68,44 +75,6 @@ public final class WeatherDesk {
             case NWS -> new NationalWeatherService(client);
             case MET_NORWAY -> new MetNorway(client);
             case OPEN_METEO -> new OpenMeteo(client);
-        };
-    }
-
-    static FeedSettings feedSettings(Settings.Weather weather) {
-        String version = Optional.ofNullable(
-                        WeatherDesk.class.getPackage().getImplementationVersion())
-                .orElse("dev");
-        Settings.Pace pace = weather.pace();
-        FeedSettings feed = new FeedSettings(
-                new FeedSettings.Identity("rainward/" + version, weather.contact()),
-                Map.of(),
-                new FeedSettings.Pace(
-                        pace.connect(),
-                        pace.answer(),
-                        pace.call(),
-                        pace.inFlight(),
-                        pace.tries(),
-                        true),
-                weather.openMeteo()
-                        .map(terms -> new FeedSettings.OpenMeteoTerms(
-                                terms.key().map(key -> key.reveal()), terms.ensemble())));
-        for (var address : weather.addresses().entrySet()) {
-            feed = feed.at(service(address.getKey()), address.getValue());
-            if (address.getKey() == Settings.Server.OPEN_METEO) {
-                // One relay answers both: the ensemble has a path of its own.
-                feed = feed.at(Service.OPEN_METEO_ENSEMBLE, address.getValue());
-            }
-        }
-        return feed;
-    }
-
-    private static Service service(Settings.Server server) {
-        return switch (server) {
-            case NWS -> Service.NWS;
-            case MET_NORWAY -> Service.MET_NORWAY;
-            case OPEN_METEO -> Service.OPEN_METEO;
-            case STAGE4 -> Service.STAGE4;
-            case ACIS -> Service.ACIS;
         };
     }
 
@@ -131,8 +100,7 @@ public final class WeatherDesk {
     Optional<PropertyPull> tryOne() {
         return office.roster().properties().values().stream()
                 .findFirst()
-                .map(property -> new PropertyPull(
-                        property.name(), chain.pull(property.place(), office.now())));
+                .map(property -> new PropertyPull(property.name(), pull(property, office.now())));
     }
 
     /** Asks for forecast and ensemble of every property and lays down what came. */
@@ -140,7 +108,7 @@ public final class WeatherDesk {
         Instant now = office.now();
         List<PropertyPull> pulls = new ArrayList<>();
         for (Property property : office.roster().properties().values()) {
-            pulls.add(new PropertyPull(property.name(), chain.pull(property.place(), now)));
+            pulls.add(new PropertyPull(property.name(), pull(property, now)));
         }
         office.store().inTransaction(books -> {
             pulls.forEach(pull -> layDown(books, pull, now));
@@ -188,5 +156,18 @@ public final class WeatherDesk {
     /** How each source does. */
     public List<SourceStatus> sources() {
         return watch.all();
+    }
+
+    /** Which sources do not do well and since when, as of the last pull, in words for a person. */
+    static List<String> troubles(Books books, ZoneId zone) {
+        return books
+                .lastKnown()
+                .find(SOURCES, KnownSources.class)
+                .map(KnownSources::states)
+                .orElse(List.of())
+                .stream()
+                .filter(status -> status.state() != SourceStatus.State.OK)
+                .map(status -> LocalWords.of(status, zone))
+                .toList();
     }
 }

@@ -140,7 +140,7 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
         }
         String remedy = "must be the address to call: https://..., or http://localhost...";
         String text = section.text("webhook", remedy);
-        if (!text.equals(Section.NAMELESS) && WeatherReader.address(text).isEmpty()) {
+        if (!text.equals(Section.NAMELESS) && WayReader.address(text).isEmpty()) {
             section.wrong("webhook", remedy);
         }
         return Recipient.Address.webhook(text);

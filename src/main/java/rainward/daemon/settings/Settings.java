@@ -1,6 +1,7 @@
 package rainward.daemon.settings;
 
 import java.net.URI;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -65,27 +66,75 @@ public record Settings(
     /**
      * Whom to ask for weather, and how.
      *
-     * @param sources of forecasts, in the order in which they are asked
+     * @param sources of forecasts
      * @param observed analyses of what fell that are asked
-     * @param addresses base address of a server where it is not the usual one
+     * @param way to the servers
      * @param contact mail address or page of the person, told to public services
      * @param pace how often and how patiently
      * @param traces how many courses of the weather are drawn
      * @param openMeteo terms under which Open-Meteo may be asked
      */
     public record Weather(
-            List<Source> sources,
+            Sources sources,
             List<Observed> observed,
-            Map<Server, URI> addresses,
+            Way way,
             String contact,
             Pace pace,
             Traces traces,
             Optional<OpenMeteo> openMeteo) {
 
         public Weather {
-            sources = List.copyOf(sources);
             observed = List.copyOf(observed);
+        }
+
+        /** The same by another way to the servers. */
+        public Weather by(Way other) {
+            return new Weather(sources, observed, other, contact, pace, traces, openMeteo);
+        }
+    }
+
+    /**
+     * Sources of forecasts, in the order in which they are asked.
+     *
+     * @param usual for every property that has no order of its own
+     * @param own order by name of property
+     */
+    public record Sources(List<Source> usual, Map<String, List<Source>> own) {
+
+        public Sources {
+            usual = List.copyOf(usual);
+            own = Map.copyOf(own);
+        }
+
+        /** The order that holds for a property. */
+        public List<Source> of(String property) {
+            return own.getOrDefault(property, usual);
+        }
+
+        /** True where any property asks a source. */
+        public boolean ask(Source source) {
+            return usual.contains(source)
+                    || own.values().stream().anyMatch(order -> order.contains(source));
+        }
+    }
+
+    /**
+     * How the servers are reached.
+     *
+     * @param addresses base address of a server where it is not the usual one
+     * @param proxy that stands between, as host:port; empty: what this machine is set to
+     * @param authority file of a certificate authority that is trusted beside the usual ones
+     */
+    public record Way(
+            Map<Server, URI> addresses, Optional<String> proxy, Optional<Path> authority) {
+
+        public Way {
             addresses = Map.copyOf(addresses);
+        }
+
+        /** Straight to other addresses. */
+        public static Way to(Map<Server, URI> addresses) {
+            return new Way(addresses, Optional.empty(), Optional.empty());
         }
     }
 
@@ -110,7 +159,9 @@ public record Settings(
         MET_NORWAY,
         OPEN_METEO,
         STAGE4,
-        ACIS
+        ACIS,
+        SOIL_SURVEY,
+        SOIL_GRIDS
     }
 
     /**

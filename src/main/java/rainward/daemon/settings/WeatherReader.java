@@ -1,16 +1,11 @@
 package rainward.daemon.settings;
 
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.time.Duration;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import rainward.daemon.settings.Settings.Observed;
-import rainward.daemon.settings.Settings.Server;
 import rainward.daemon.settings.Settings.Source;
 
 /**
@@ -20,19 +15,16 @@ import rainward.daemon.settings.Settings.Source;
  */
 record WeatherReader(SecretReader secrets) {
 
-    private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
-
     Settings.Weather weather(Section weather) {
         Settings.Weather read = new Settings.Weather(
-                weather.choices("sources", Source.class, List.of(Source.NWS, Source.MET_NORWAY)),
+                sources(weather),
                 weather.maybeChoices("observed", Observed.class, List.of(Observed.values())),
-                addresses(weather.table("address")),
+                new WayReader(secrets.settings()).way(weather),
                 contact(weather),
                 pace(weather),
                 traces(weather),
                 openMeteo(weather));
-        boolean asked = read.sources().contains(Source.OPEN_METEO);
-        if (asked && read.openMeteo().isEmpty()) {
+        if (read.sources().ask(Source.OPEN_METEO) && read.openMeteo().isEmpty()) {
             weather.wrong(
                     "sources",
                     "\"open-meteo\" needs [weather.open_meteo] with a key or with"
@@ -40,6 +32,21 @@ record WeatherReader(SecretReader secrets) {
         }
         weather.end();
         return read;
+    }
+
+    private static Settings.Sources sources(Section weather) {
+        List<Source> usual =
+                weather.choices("sources", Source.class, List.of(Source.NWS, Source.MET_NORWAY));
+        Map<String, List<Source>> own = new TreeMap<>();
+        for (Section property : weather.tables("property")) {
+            String name = property.name("name");
+            List<Source> order = property.choices("sources", Source.class, List.of());
+            if (own.put(name, order) != null) {
+                property.wrong("name", "must be another property: this one has its order already");
+            }
+            property.end();
+        }
+        return new Settings.Sources(usual, own);
     }
 
     /** It goes into a header, so it must be plain. */
@@ -53,39 +60,6 @@ record WeatherReader(SecretReader secrets) {
             weather.wrong("contact", remedy);
         }
         return contact;
-    }
-
-    private static Map<Server, URI> addresses(Section section) {
-        Map<Server, URI> addresses = new EnumMap<>(Server.class);
-        for (Server server : Server.values()) {
-            String key = server.name().toLowerCase(Locale.ROOT);
-            String remedy =
-                    "must be the base address of a server: https://..., or http://localhost...";
-            section.maybeText(key, remedy).ifPresent(text -> {
-                Optional<URI> address = address(text);
-                address.ifPresentOrElse(
-                        uri -> addresses.put(server, uri), () -> section.wrong(key, remedy));
-            });
-        }
-        section.end();
-        return addresses;
-    }
-
-    /** A safe base address, if it is one. */
-    static Optional<URI> address(String text) {
-        try {
-            URI uri = new URI(text);
-            boolean safe = "https".equals(uri.getScheme())
-                    || "http".equals(uri.getScheme())
-                            && LOOPBACK.contains(String.valueOf(uri.getHost()));
-            boolean base = uri.getHost() != null
-                    && uri.getUserInfo() == null
-                    && uri.getQuery() == null
-                    && uri.getFragment() == null;
-            return safe && base ? Optional.of(uri) : Optional.empty();
-        } catch (URISyntaxException e) {
-            return Optional.empty();
-        }
     }
 
     private static Settings.Pace pace(Section weather) {

@@ -18,6 +18,7 @@ import rainward.feed.point.OpenMeteo;
 import rainward.feed.reading.Spans;
 import rainward.feed.terms.Addresses;
 import rainward.feed.terms.FeedSettings;
+import rainward.feed.terms.Gateway;
 import rainward.feed.terms.MemoryCopies;
 import rainward.feed.terms.MemoryPauses;
 import rainward.feed.terms.Pacing;
@@ -56,7 +57,8 @@ public final class RecordedAnswer implements AutoCloseable {
                         1,
                         2,
                         false),
-                Optional.of(new FeedSettings.OpenMeteoTerms(Optional.empty(), Optional.of("any"))));
+                Optional.of(new FeedSettings.OpenMeteoTerms(Optional.empty(), Optional.of("any"))),
+                Gateway.NONE);
         for (Service service : Service.values()) {
             all = all.at(service, server.address());
         }

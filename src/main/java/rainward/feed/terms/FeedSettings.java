@@ -15,12 +15,14 @@ import rainward.farm.Require;
  *     loopback
  * @param pace time-outs and tries
  * @param openMeteo terms under which Open-Meteo may be asked; empty: not at all
+ * @param gateway between this machine and the services
  */
 public record FeedSettings(
         Identity identity,
         Map<Service, URI> addresses,
         Pace pace,
-        Optional<OpenMeteoTerms> openMeteo) {
+        Optional<OpenMeteoTerms> openMeteo,
+        Gateway gateway) {
 
     public FeedSettings {
         addresses = Map.copyOf(addresses);
@@ -29,7 +31,7 @@ public record FeedSettings(
 
     /** Usual addresses and pace. */
     public static FeedSettings usual(Identity identity) {
-        return new FeedSettings(identity, Map.of(), Pace.USUAL, Optional.empty());
+        return new FeedSettings(identity, Map.of(), Pace.USUAL, Optional.empty(), Gateway.NONE);
     }
 
     /** The same with another base address for a service, so that any server can stand in. */
@@ -37,7 +39,12 @@ public record FeedSettings(
         Map<Service, URI> changed = new EnumMap<>(Service.class);
         changed.putAll(addresses);
         changed.put(service, address);
-        return new FeedSettings(identity, changed, pace, openMeteo);
+        return new FeedSettings(identity, changed, pace, openMeteo, gateway);
+    }
+
+    /** The same through a gateway. */
+    public FeedSettings through(Gateway other) {
+        return new FeedSettings(identity, addresses, pace, openMeteo, other);
     }
 
     /** Base address of a service. */

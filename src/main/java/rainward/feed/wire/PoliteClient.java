@@ -53,7 +53,7 @@ public final class PoliteClient {
      */
     public PoliteClient(
             FeedSettings settings, LastGoodCopies copies, HostPauses pauses, Pacing pacing) {
-        this(new OkHttpClient(), settings, new Memory(copies, pauses), pacing);
+        this(Connections.through(settings.gateway()), settings, new Memory(copies, pauses), pacing);
     }
 
     public PoliteClient(OkHttpClient base, FeedSettings settings, Memory memory, Pacing pacing) {

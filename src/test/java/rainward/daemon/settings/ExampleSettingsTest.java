@@ -67,6 +67,8 @@ class ExampleSettingsTest {
                 .replaceAll("(?m)^(webhook|secret_file).*$", "");
         Files.writeString(folder.resolve("open-meteo.key"), "k");
         Files.writeString(folder.resolve("mail.password"), "p");
+        Files.copy(
+                Path.of("src/test/resources/tls/office-ca.pem"), folder.resolve("office-ca.pem"));
         Path file = Files.writeString(folder.resolve("rainward.toml"), everything);
 
         assertThat(Crews.faults(file)).isEmpty();

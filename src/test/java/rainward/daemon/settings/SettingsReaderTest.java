@@ -52,7 +52,7 @@ class SettingsReaderTest {
             Settings settings = Crews.usable(Crews.USABLE);
 
             assertThat(settings.weather().pace().pullEvery()).isEqualTo(Duration.ofHours(1));
-            assertThat(settings.weather().sources())
+            assertThat(settings.weather().sources().usual())
                     .containsExactly(Settings.Source.NWS, Settings.Source.MET_NORWAY);
             assertThat(settings.mail().briefAt()).isEqualTo(LocalTime.of(5, 0));
             assertThat(settings.mail().server().orElseThrow().port()).isEqualTo(587);
@@ -79,8 +79,20 @@ class SettingsReaderTest {
         void otherServerMayStandInForAService() throws IOException {
             Path file = added("\n[weather.address]\nnws = \"http://localhost:8099/us\"\n");
 
-            assertThat(Crews.usable(file).weather().addresses())
+            assertThat(Crews.usable(file).weather().way().addresses())
                     .isEqualTo(Map.of(Settings.Server.NWS, URI.create("http://localhost:8099/us")));
+        }
+
+        @Test
+        void propertyMayHaveItsOwnOrderOfSources() throws IOException {
+            Path file = added(
+                    "\n[[weather.property]]\nname = \"Lake\"\nsources = [\"met-norway\", \"nws\"]\n");
+
+            Settings.Sources sources = Crews.usable(file).weather().sources();
+
+            assertThat(sources.of("Lake"))
+                    .containsExactly(Settings.Source.MET_NORWAY, Settings.Source.NWS);
+            assertThat(sources.of("Hill")).isEqualTo(sources.usual());
         }
 
         @Test

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import rainward.farm.GeoPoint;
 import rainward.feed.Sky;
 import rainward.feed.terms.FeedSettings;
+import rainward.feed.terms.Gateway;
 import rainward.feed.terms.Service;
 import rainward.weather.source.PullOutcome;
 import rainward.weather.source.PullOutcome.Failed;
@@ -352,7 +353,8 @@ class NwsFaultsTest {
                     sky.settings.identity(),
                     sky.settings.addresses(),
                     new FeedSettings.Pace(pace.connect(), pace.read(), pace.call(), 2, 3, true),
-                    sky.settings.openMeteo());
+                    sky.settings.openMeteo(),
+                    Gateway.NONE);
             sky.on(
                     GRID,
                     Sky.json(Sky.grid())

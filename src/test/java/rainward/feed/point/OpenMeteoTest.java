@@ -20,6 +20,7 @@ import rainward.feed.reading.Notes;
 import rainward.feed.reading.Quantity;
 import rainward.feed.reading.Unreadable;
 import rainward.feed.terms.FeedSettings;
+import rainward.feed.terms.Gateway;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome.Failed;
@@ -49,7 +50,7 @@ class OpenMeteoTest {
     void itIsNotAskedUnlessTheUserSaysSo() {
         FeedSettings.Identity who = sky.settings.identity();
         sky.settings = new FeedSettings(
-                who, sky.settings.addresses(), sky.settings.pace(), Optional.empty());
+                who, sky.settings.addresses(), sky.settings.pace(), Optional.empty(), Gateway.NONE);
         assertFailed(pull(NOW).outcome(), Kind.DISABLED, "free tier is for non-commercial use");
         assertThat(sky.asked()).isZero();
     }
@@ -193,7 +194,8 @@ class OpenMeteoTest {
                 sky.settings.identity(),
                 sky.settings.addresses(),
                 sky.settings.pace(),
-                Optional.of(new FeedSettings.OpenMeteoTerms(key, model)));
+                Optional.of(new FeedSettings.OpenMeteoTerms(key, model)),
+                Gateway.NONE);
     }
 
     private Pull pull(Instant asOf) {
