@@ -103,8 +103,20 @@ class UnitNamesTest {
             "worth");
 
     /** Names that the JSON of the commands has promised to keep. */
-    static final Set<String> PROMISED =
-            Set.of("acres", "chanceOfStand", "chanceNow", "best", "bound", "r", "bucketR", "bias");
+    static final Set<String> PROMISED = Set.of(
+            "acres",
+            "chanceOfStand",
+            "chanceNow",
+            "best",
+            "bound",
+            "r",
+            "bucketR",
+            "bias",
+            "low",
+            "middle",
+            "high",
+            "now",
+            "gain");
 
     private static final Pattern UNIT = unitAtTheEnd();
 

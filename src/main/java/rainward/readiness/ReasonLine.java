@@ -54,19 +54,16 @@ final class ReasonLine {
                     percent(prospect.bestChance()),
                     percent(prospect.chance()));
         }
-        List<String> open = question.work().openStages();
-        String seed = open.isEmpty() ? "Seed " : "After " + lastOf(open) + " seed ";
-        return seed + soon() + mixWords() + ": ";
-    }
-
-    /** The stage before the seeding stands for those before it. */
-    private static String lastOf(List<String> stages) {
-        return stages.get(stages.size() - 1);
-    }
-
-    private String soon() {
         var time = prospect.timeOf(prospect.nextHour());
-        return time.isAfter(teller.asOf()) ? teller.when(time) : "now";
+        boolean now = !time.isAfter(teller.asOf());
+        List<String> open = question.work().openStages();
+        if (open.isEmpty()) {
+            return "Seed " + (now ? "now" : teller.when(time)) + mixWords() + ": ";
+        }
+        // The stage right before the seeding stands for those before it; the gates name them all.
+        String last = open.get(open.size() - 1);
+        return "Seed " + (now ? "right" : teller.when(time) + ",") + " after " + last + mixWords()
+                + ": ";
     }
 
     /** A mix is named where it is not the one that was wanted first. */

@@ -3,13 +3,16 @@ package rainward.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rainward.brief.picture.FieldChart;
 import rainward.daemon.demo.InventedWeather;
 
 /** The word of somebody who dug, typed on the demo's Monday morning. */
@@ -75,6 +78,22 @@ class SoilCommandsIT {
                         .path("outcome")
                         .asText())
                 .isEqualTo("already so");
+    }
+
+    @Test
+    void oneFieldIsShownWithItsNumbersAndAsAPicture() throws IOException {
+        Path file = home.resolve("field.png");
+
+        Desk.Said said = desk.type("ready", "MP2", "--picture", file.toString());
+
+        assertThat(said.out())
+                .contains("MP2 Long Pond", "useful rain", "would change it most")
+                .doesNotContain("MP1");
+        assertThat(ImageIO.read(file.toFile()).getWidth()).isEqualTo(2 * FieldChart.WIDTH);
+        assertThat(desk.type("ready", "--picture", file.toString()).err())
+                .contains("A picture shows one field");
+        assertThat(desk.type("ready", "MP2", "--picture", "no/such/folder.png").err())
+                .contains("cannot be written to no/such/folder.png");
     }
 
     @Test

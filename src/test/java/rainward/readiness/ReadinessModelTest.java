@@ -58,7 +58,7 @@ class ReadinessModelTest {
                     List.of("till"), Ahead.TUESDAY.plus(Duration.ofHours(5)), Ahead.SIX_TO_EIGHT);
             Figures figures = ahead.readiness().figures().orElseThrow();
             assertThat(figures.nextSeedAt()).isEqualTo("2026-07-15T10:00:00Z");
-            assertThat(ahead.readiness().reason()).startsWith("After till seed tomorrow dawn: ");
+            assertThat(ahead.readiness().reason()).startsWith("Seed tomorrow dawn, after till: ");
         }
 
         @Test
@@ -198,7 +198,7 @@ class ReadinessModelTest {
                     .extracting(Gate::words)
                     .containsExactly("still to do: disk, till", "the forecast is 40 hours old");
             assertThat(readiness.score()).isEqualTo(100);
-            assertThat(readiness.reason()).startsWith("After till seed this evening: ");
+            assertThat(readiness.reason()).startsWith("Seed this evening, after till: ");
         }
 
         private static void assertGate(Readiness readiness, Gate.Kind kind, String words) {

@@ -47,8 +47,22 @@ final class Canvas {
     }
 
     void draw(Shape shape, Ink ink) {
+        draw(shape, ink, new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+    }
+
+    /** A curve that stands out, drawn through or in dashes. */
+    void curve(Shape shape, Ink ink, boolean dashed) {
+        float[] dashes = dashed ? new float[] {5f, 3f} : null;
+        draw(
+                shape,
+                ink,
+                new BasicStroke(
+                        1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, dashes, 0f));
+    }
+
+    private void draw(Shape shape, Ink ink, BasicStroke stroke) {
         graphics.setColor(ink.color());
-        graphics.setStroke(new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+        graphics.setStroke(stroke);
         graphics.draw(shape);
     }
 

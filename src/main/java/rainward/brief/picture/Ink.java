@@ -10,6 +10,7 @@ enum Ink {
     PAPER(0xFFFFFF),
     LINE(0x1C2B2E),
     FAINT(0xD5DDDD),
+    RANGE(0xB4C4C7),
     CHANCE(0x6F858A),
     AMOUNT(0x14505C),
     SEED(0x1C2B2E),

@@ -2,18 +2,12 @@ package rainward.brief.picture;
 
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import rainward.brief.RainPanel;
 import rainward.cycle.RainPicture.Bar;
 import rainward.farm.Operation;
-import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
 
@@ -44,19 +38,18 @@ public final class RainChart {
     private static final double LEAST_WORK_WIDTH = 3;
 
     private final RainPanel panel;
-    private final ZoneId zone;
-    private final UnitSystem units;
     private final Canvas canvas;
-    private final Window span;
+    private final TimeAxis axis;
+    private final RainBars rain;
 
     private RainChart(RainPanel panel, ZoneId zone, UnitSystem units, Lettering lettering) {
         this.panel = panel;
-        this.zone = zone;
-        this.units = units;
         this.canvas = new Canvas(WIDTH, HEIGHT, lettering);
         List<Bar> bars = panel.bars();
-        this.span = new Window(
+        Window span = new Window(
                 bars.get(0).window().from(), bars.get(bars.size() - 1).window().to());
+        this.axis = new TimeAxis(span, zone, LEFT, RIGHT);
+        this.rain = new RainBars(canvas, axis, units);
     }
 
     /**
@@ -76,27 +69,11 @@ public final class RainChart {
     }
 
     private BufferedImage draw() {
-        days();
+        axis.draw(canvas, CHANCE_TOP, WORK_BASE, HEIGHT - 8.0);
         chances();
-        amounts();
+        rain.draw(panel.bars(), AMOUNT_TOP, AMOUNT_BASE);
         work();
         return canvas.finished();
-    }
-
-    private void days() {
-        LocalDate last = span.to().atZone(zone).toLocalDate();
-        LocalDate date = span.from().atZone(zone).toLocalDate();
-        for (; !date.isAfter(last); date = date.plusDays(1)) {
-            double from = Math.max(LEFT, x(date.atStartOfDay(zone).toInstant()));
-            double to = Math.min(RIGHT, x(date.plusDays(1).atStartOfDay(zone).toInstant()));
-            if (from > LEFT) {
-                canvas.line(from, CHANCE_TOP, from, WORK_BASE, Ink.FAINT);
-            }
-            String name = DateTimeFormatter.ofPattern("EEE", Locale.US).format(date);
-            if (to - from > canvas.width(name, SMALL)) {
-                canvas.textAround(name, SMALL, (from + to) / 2, HEIGHT - 8.0);
-            }
-        }
     }
 
     private void chances() {
@@ -106,7 +83,7 @@ public final class RainChart {
         canvas.textEndingAt("0", SMALL, LEFT - 4, CHANCE_BASE + 1);
         for (Bar bar : panel.bars()) {
             double top = CHANCE_BASE - bar.chance() * (CHANCE_BASE - CHANCE_TOP);
-            column(bar, top, CHANCE_BASE, Ink.CHANCE);
+            rain.column(bar, top, CHANCE_BASE, Ink.CHANCE);
         }
         canvas.line(LEFT, CHANCE_BASE, RIGHT, CHANCE_BASE, Ink.LINE);
         panel.likeliest().ifPresent(this::nameChance);
@@ -117,70 +94,26 @@ public final class RainChart {
         String text = Math.round(100 * bar.chance()) + "%";
         double y = CHANCE_BASE - bar.chance() * (CHANCE_BASE - CHANCE_TOP);
         double base = Math.min(CHANCE_BASE - 3, Math.max(CHANCE_TOP + 8, y + 4));
-        double left = x(bar.window().from()) - 3;
+        double left = axis.x(bar.window().from()) - 3;
         if (left - canvas.width(text, SMALL) > LEFT) {
             canvas.textEndingAt(text, SMALL, left, base);
         } else {
-            canvas.text(text, SMALL, x(bar.window().to()) + 3, base);
+            canvas.text(text, SMALL, axis.x(bar.window().to()) + 3, base);
         }
-    }
-
-    private void amounts() {
-        double mostMm = scaleTopMm();
-        canvas.text(
-                unitName() + ": bar expected, line one time in ten over",
-                SMALL,
-                LEFT,
-                AMOUNT_TOP - 6);
-        String top = units.roughRain(mostMm);
-        canvas.textEndingAt(top.substring(0, top.indexOf(' ')), SMALL, LEFT - 4, AMOUNT_TOP + 4);
-        canvas.textEndingAt("0", SMALL, LEFT - 4, AMOUNT_BASE + 1);
-        canvas.line(LEFT, AMOUNT_TOP, RIGHT, AMOUNT_TOP, Ink.FAINT);
-        double perMm = (AMOUNT_BASE - AMOUNT_TOP) / mostMm;
-        for (Bar bar : panel.bars()) {
-            column(bar, AMOUNT_BASE - bar.meanMm() * perMm, AMOUNT_BASE, Ink.AMOUNT);
-            double middle = (x(bar.window().from()) + x(bar.window().to())) / 2;
-            double tip = AMOUNT_BASE - bar.p90Mm() * perMm;
-            if (tip < AMOUNT_BASE - 1) {
-                canvas.line(middle, tip, middle, AMOUNT_BASE, Ink.LINE);
-                canvas.line(middle - 2, tip, middle + 2, tip, Ink.LINE);
-            }
-        }
-        canvas.line(LEFT, AMOUNT_BASE, RIGHT, AMOUNT_BASE, Ink.LINE);
-    }
-
-    private String unitName() {
-        return units == UnitSystem.US_CUSTOMARY ? "inches" : units.symbol(Quantity.RAIN);
-    }
-
-    /** At least an inch or 20 mm, so that a drizzle does not look like a storm. */
-    private double scaleTopMm() {
-        double stepMm = units == UnitSystem.US_CUSTOMARY ? 25.4 : 20;
-        double mostMm = panel.bars().stream()
-                .map(Bar::p90Mm)
-                .max(Comparator.naturalOrder())
-                .orElse(0.0);
-        return stepMm * Math.max(1, Math.ceil(mostMm / stepMm));
-    }
-
-    private void column(Bar bar, double top, double base, Ink ink) {
-        double from = x(bar.window().from()) + 0.75;
-        double to = x(bar.window().to()) - 0.75;
-        canvas.fill(new Rectangle2D.Double(from, top, to - from, base - top), ink);
     }
 
     private void work() {
         canvas.textEndingAt("work", SMALL, LEFT - 4, WORK_BASE - 3);
         canvas.line(LEFT, WORK_BASE, RIGHT, WORK_BASE, Ink.LINE);
         panel.work().stream()
-                .filter(work -> work.window().overlaps(span))
+                .filter(work -> work.window().overlaps(axis.span()))
                 .sorted(Comparator.comparing(work -> work.operation() == Operation.SEED))
                 .forEach(this::work);
     }
 
     private void work(RainPanel.Work work) {
-        double from = Math.max(LEFT, x(work.window().from()));
-        double to = Math.min(RIGHT, x(work.window().to()));
+        double from = Math.max(LEFT, axis.x(work.window().from()));
+        double to = Math.min(RIGHT, axis.x(work.window().to()));
         double width = Math.max(LEAST_WORK_WIDTH, to - from);
         if (work.operation() == Operation.SEED) {
             canvas.fill(
@@ -190,11 +123,5 @@ public final class RainChart {
             canvas.stripes(
                     new Rectangle2D.Double(from, half, width, WORK_BASE - half), Ink.OTHER_WORK);
         }
-    }
-
-    private double x(Instant at) {
-        double share = Duration.between(span.from(), at).toMillis()
-                / (double) span.length().toMillis();
-        return LEFT + share * (RIGHT - LEFT);
     }
 }

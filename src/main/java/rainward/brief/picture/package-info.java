@@ -1,7 +1,7 @@
 /**
- * Pictures of the rain ahead.
+ * Pictures of the rain ahead, of a property and of a field.
  *
- * <p>In come a panel of the brief and letters as outlines. Out come images in memory. {@code post}
+ * <p>In come panels of the brief and letters as outlines. Out come images in memory. {@code post}
  * puts them into letters, an edge turns them into PNG.
  */
 @NullMarked

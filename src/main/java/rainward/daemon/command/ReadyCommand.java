@@ -1,13 +1,25 @@
 package rainward.daemon.command;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rainward.brief.FieldPanel;
+import rainward.brief.picture.FieldChart;
 import rainward.cycle.Outlook;
 import rainward.cycle.ReadySheet;
 import rainward.cycle.WeatherSheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
+import rainward.daemon.office.Refusal;
+import rainward.mail.BundledLettering;
+import rainward.mail.Png;
 
 /** Prints how ready each field is. */
 @Command(
@@ -17,24 +29,66 @@ import rainward.daemon.office.PlanningDesk;
             "",
             "Readiness runs from 0 to 100: the chance of a stand when seeded at the next possible",
             "hour, marked down where a later hour would bring more. Rain, moisture and heat are",
-            "shown apart; what stops the field is named."
+            "shown apart; what stops the field is named. One field alone is shown with the numbers",
+            "behind it, and with --picture as an image of the days ahead."
         })
 public final class ReadyCommand extends OfficeCommand {
 
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "FIELD",
+            description = "One field only, or the beginning of its name.")
+    @Nullable
+    String field;
+
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE",
+            description = "Draw rain, moisture and chance of that field into a PNG file.")
+    @Nullable
+    Path picture;
+
     @Override
     int work(Office office) {
+        Optional<String> one = Optional.ofNullable(field).map(office::fieldNamed);
+        if (picture != null && one.isEmpty()) {
+            throw Refusal.badInput("A picture shows one field: name it before --picture.");
+        }
         Outlook outlook = new PlanningDesk(office).reckon().outlook();
-        List<ReadySheet> sheets = ReadySheet.of(outlook, office.zone());
-        show(new Ready(sheets, WeatherSheet.of(outlook, office.zone())), () -> text(sheets));
+        List<ReadySheet> sheets = ReadySheet.of(outlook, office.zone()).stream()
+                .filter(sheet -> one.isEmpty() || one.get().equals(sheet.field()))
+                .toList();
+        if (picture != null) {
+            draw(outlook, one.orElseThrow(), office, picture);
+        }
+        show(
+                new Ready(sheets, WeatherSheet.of(outlook, office.zone())),
+                () -> text(sheets, one, office));
         return 0;
     }
 
     /** What is printed as JSON. */
     record Ready(List<ReadySheet> fields, List<WeatherSheet> weather) {}
 
-    private static String text(List<ReadySheet> sheets) {
+    private static void draw(Outlook outlook, String name, Office office, Path file) {
+        FieldPanel panel = FieldPanel.of(outlook, name)
+                .orElseThrow(() -> Refusal.badInput(name + " was not reckoned, so there is nothing"
+                        + " to draw: `rainward ready` says what stops it."));
+        byte[] png = Png.bytes(FieldChart.draw(
+                panel, office.zone(), office.settings().farm().units(), BundledLettering.read()));
+        try {
+            Files.write(file, png);
+        } catch (IOException e) {
+            throw Refusal.badInput("The picture cannot be written to " + file + ": name a file in a"
+                    + " folder that is there.");
+        }
+    }
+
+    private static String text(List<ReadySheet> sheets, Optional<String> one, Office office) {
         if (sheets.isEmpty()) {
-            return "No field waits for seed.";
+            return one.map(name -> name + " does not wait for seed.")
+                    .orElse("No field waits for seed.");
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("ready", "rain", "moist", "heat", "field", "why"));
@@ -47,7 +101,12 @@ public final class ReadyCommand extends OfficeCommand {
                     sheet.field(),
                     sheet.reason() + stopped(sheet)));
         }
-        return Sheets.columns(rows);
+        return Sheets.columns(rows)
+                + one.flatMap(name -> sheets.get(0).numbers())
+                        .map(numbers -> System.lineSeparator()
+                                + System.lineSeparator()
+                                + new ReadyNumbers(office, numbers).text())
+                        .orElse("");
     }
 
     private static String stopped(ReadySheet sheet) {
