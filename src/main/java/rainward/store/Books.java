@@ -15,6 +15,7 @@ import rainward.store.ground.SoilShelf;
 import rainward.store.journal.SoilBook;
 import rainward.store.journal.StageJournal;
 import rainward.store.journal.StandBook;
+import rainward.store.ledger.Ledger;
 import rainward.store.round.BriefLog;
 import rainward.store.round.JobLog;
 import rainward.store.round.LastKnown;
@@ -45,6 +46,11 @@ public final class Books {
 
     public StandBook stands() {
         return new StandBook(handle);
+    }
+
+    /** Soil tests, tags, stock, what was used, settings, checks and notes. */
+    public Ledger ledger() {
+        return new Ledger(handle);
     }
 
     public RainBook rain() {

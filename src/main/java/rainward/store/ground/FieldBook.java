@@ -60,10 +60,81 @@ public final class FieldBook {
         survey.middles().forEach(middle -> put(PUT_MIDDLE, middle));
         int added = 0;
         for (MappedField mapped : survey.fields()) {
-            added += named(mapped.field().name()).isPresent() ? 0 : 1;
-            put(mapped, at);
+            MappedField known = byPresentName(mapped);
+            added += named(known.field().name()).isPresent() ? 0 : 1;
+            put(known, at);
         }
         return new Taken(added, survey.fields().size() - added);
+    }
+
+    /** A file may still have the name that a field went by when it was written. */
+    private MappedField byPresentName(MappedField mapped) {
+        Field field = mapped.field();
+        return presentName(field.name())
+                .map(name -> new MappedField(called(field, name), mapped.boundaryGeoJson()))
+                .orElse(mapped);
+    }
+
+    private static Field called(Field field, String name) {
+        return new Field(
+                name,
+                field.property(),
+                field.place(),
+                field.areaHa(),
+                field.ground(),
+                field.wish());
+    }
+
+    /** The name that a field goes by now which once went by this one. */
+    private Optional<String> presentName(String name) {
+        return handle.createQuery(
+                        "select called from field where name = :name and called is not null")
+                .bind("name", name)
+                .mapTo(String.class)
+                .findOne();
+    }
+
+    /**
+     * Gives a field another name. All that was written about it stays as it was said and is read
+     * under the new name; a name that it had before may be taken again.
+     *
+     * @return false where another field goes by that name
+     */
+    public boolean rename(String was, String now) {
+        Field field = named(was).orElseThrow();
+        if (named(now).isPresent()
+                || presentName(now).filter(n -> !n.equals(was)).isPresent()) {
+            return false;
+        }
+        int listed = handle.createQuery("select listed from field where name = :was")
+                .bind("was", was)
+                .mapTo(Integer.class)
+                .one();
+        Optional<String> boundary = boundaryOf(was);
+        handle.createUpdate("update field set listed = -(select max(abs(listed)) from field) - 1"
+                        + " where name = :was")
+                .bind("was", was)
+                .execute();
+        handle.createUpdate("update field set called = null where name = :now")
+                .bind("now", now)
+                .execute();
+        put(new MappedField(called(field, now), boundary), importedAt(was));
+        handle.createUpdate("update field set listed = :listed where name = :now")
+                .bind("listed", listed)
+                .bind("now", now)
+                .execute();
+        handle.createUpdate("update field set called = :now where name = :was or called = :was")
+                .bind("now", now)
+                .bind("was", was)
+                .execute();
+        return true;
+    }
+
+    private Instant importedAt(String name) {
+        return handle.createQuery("select imported_at from field where name = :name")
+                .bind("name", name)
+                .map((row, context) -> Instant.ofEpochMilli(row.getLong("imported_at")))
+                .one();
     }
 
     private void put(String sql, Property property) {
@@ -102,13 +173,13 @@ public final class FieldBook {
 
     /** Every field, in the order in which they first came. */
     public List<Field> all() {
-        return handle.createQuery("select * from field order by listed")
+        return handle.createQuery("select * from field where called is null order by listed")
                 .map(FieldBook::field)
                 .list();
     }
 
     public Optional<Field> named(String name) {
-        return handle.createQuery("select * from field where name = :name")
+        return handle.createQuery("select * from field where name = :name and called is null")
                 .bind("name", name)
                 .map(FieldBook::field)
                 .findOne();

@@ -23,6 +23,12 @@ final class JournalTable {
               :mix, :held, :undoes, :note)
             """;
 
+    /** Lines keep the name that was said; they are read under the one the field goes by now. */
+    private static final String READ = """
+            select journal.*, coalesce(field.called, field.name) as goes_by
+            from journal join field on field.name = journal.field
+            """;
+
     private final Handle handle;
 
     JournalTable(Handle handle) {
@@ -61,13 +67,14 @@ final class JournalTable {
     }
 
     List<JournalEntry> all() {
-        return handle.createQuery("select * from journal order by id")
+        return handle.createQuery(READ + "order by journal.id")
                 .map(JournalTable::entry)
                 .list();
     }
 
     List<JournalEntry> of(String field) {
-        return handle.createQuery("select * from journal where field = :field order by id")
+        return handle.createQuery(READ
+                        + "where coalesce(field.called, field.name) = :field order by journal.id")
                 .bind("field", field)
                 .map(JournalTable::entry)
                 .list();
@@ -76,7 +83,7 @@ final class JournalTable {
     private static JournalEntry entry(ResultSet row, StatementContext context) throws SQLException {
         return new JournalEntry(
                 row.getLong("id"),
-                row.getString("field"),
+                row.getString("goes_by"),
                 JournalEntry.Kind.valueOf(row.getString("kind")),
                 new JournalEntry.Said(
                         Columns.instant(row, "at"),

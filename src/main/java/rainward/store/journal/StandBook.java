@@ -61,7 +61,9 @@ public final class StandBook {
     /** Checks of all fields since a moment that still count, the oldest first. */
     public List<StandCheck> since(Instant moment) {
         return handle.createQuery("""
-                        select * from stand_check join journal on journal.id = stand_check.journal
+                        select *, coalesce(field.called, field.name) as goes_by from stand_check
+                        join journal on journal.id = stand_check.journal
+                        join field on field.name = journal.field
                         where at >= :moment and not exists
                           (select 1 from journal as undoing where undoing.undoes = journal.id)
                         order by journal.id
@@ -78,7 +80,7 @@ public final class StandBook {
                 Columns.text(row, "cause").map(Cause::valueOf),
                 Columns.text(row, "note"));
         return new StandCheck(
-                row.getString("field"),
+                row.getString("goes_by"),
                 switch (JournalEntry.Kind.valueOf(row.getString("kind"))) {
                     case STAND_UP -> Result.UP;
                     case STAND_THIN -> Result.THIN;
