@@ -25,6 +25,8 @@ public enum Quantity {
             new Reading("kg/ha", 1, 0, 1)),
     /** Distance by road, inside [km]. */
     DISTANCE(new Reading("mi", 1 / 1.609_344, 0, 1), new Reading("km", 1, 0, 1)),
+    /** Seed in a box, inside [L]; the US dry bushel of 2150.42 cubic inches. */
+    VOLUME(new Reading("bu", 1 / 35.239_070_166_88, 0, 1), new Reading("L", 1, 0, 0)),
     /** Width of machines, inside [m]. */
     WIDTH(new Reading("ft", 1 / 0.3048, 0, 1), new Reading("m", 1, 0, 2));
 

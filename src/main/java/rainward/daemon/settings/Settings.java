@@ -24,6 +24,7 @@ import rainward.window.WindowRules;
  * @param weather whom to ask, and how
  * @param soil where fields do not say
  * @param work who works, and how
+ * @param inputs what goes on and into the ground
  * @param order how the queue is made
  * @param window when an alert goes out
  * @param mail how mail goes out, and to whom
@@ -35,6 +36,7 @@ public record Settings(
         Weather weather,
         Soil soil,
         Work work,
+        InputSettings inputs,
         Order order,
         StormAlerts window,
         Post mail,
@@ -42,7 +44,7 @@ public record Settings(
 
     /** The same with other weather: where another server stands in for the services. */
     public Settings with(Weather other) {
-        return new Settings(farm, keeping, other, soil, work, order, window, mail, board);
+        return new Settings(farm, keeping, other, soil, work, inputs, order, window, mail, board);
     }
 
     /**

@@ -12,8 +12,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rainward.farm.Mix;
 import rainward.farm.Species;
+import rainward.intake.InputTables;
+import rainward.intake.SharedTables;
+import rainward.intake.TableFolder;
 
 /**
  * Reads the settings file whole, so that all its faults are told at once.
@@ -104,11 +109,23 @@ public record SettingsReader(
                 new WeatherReader(secrets).weather(root.table("weather")),
                 FarmReader.soil(root.table("soil")),
                 work,
+                new InputReader(new InputTables(TableFolder.onClassPath()), species.keySet())
+                        .inputs(root, work.crew().machines(), mixNames(work)),
                 OrderReader.order(root.table("order")),
                 OrderReader.alerts(root.table("window")),
                 new PostReader(secrets, farm.units()).post(root, work.crew()),
                 FarmReader.board(root.table("board")));
         root.end();
         return settings;
+    }
+
+    private static List<String> mixNames(Settings.Work work) {
+        SharedTables shared = new SharedTables(TableFolder.onClassPath());
+        return Stream.concat(
+                        work.ownMixes().stream().map(Mix::name),
+                        shared.mixes(shared.regions().get(0)).keySet().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 }
