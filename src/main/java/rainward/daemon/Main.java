@@ -24,6 +24,7 @@ import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.yard.command.LoadCommand;
 import rainward.store.row.StoreException;
 
 /** The one command of the program; its work is done by subcommands. */
@@ -69,6 +70,7 @@ import rainward.store.row.StoreException;
             SoilCommand.class,
             StandCommand.class,
             SeederCommand.class,
+            LoadCommand.class,
             VerifyCommand.class,
             BenchCommand.class,
             HelpCommand.class

@@ -22,6 +22,7 @@ import rainward.brief.post.Recipient;
 import rainward.brief.post.RetrySchedule;
 import rainward.cycle.Cycle;
 import rainward.daemon.settings.Settings;
+import rainward.daemon.yard.SupplyDesk;
 import rainward.farm.FieldCase;
 import rainward.farm.Property;
 import rainward.mail.BundledLettering;
@@ -117,7 +118,11 @@ public final class PostDesk {
                 books.lastKnown().find(LAST_BRIEF, BriefInput.LastBrief.class),
                 skies(books, result),
                 new BriefInput.Books(
-                        List.of(),
+                        new SupplyDesk(office)
+                                .totals(
+                                        books,
+                                        result.outlook().plan(),
+                                        LocalDate.ofInstant(dueAt, office.zone())),
                         standChecks(books, now),
                         goal(result),
                         List.of(),
