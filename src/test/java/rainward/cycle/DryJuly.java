@@ -207,7 +207,7 @@ final class DryJuly {
                         List.of(
                                 new RainChance(before, 0),
                                 new RainChance(night, 0.95),
-                                new RainChance(after, 0.5))),
+                                new RainChance(after, 0.3))),
                 List.of());
     }
 }

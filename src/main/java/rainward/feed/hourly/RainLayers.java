@@ -1,12 +1,12 @@
 package rainward.feed.hourly;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import rainward.farm.Window;
 import rainward.feed.reading.Notes;
 import rainward.feed.reading.Spell;
+import rainward.weather.rain.ChanceRuns;
 import rainward.weather.rain.RainAmount;
 import rainward.weather.rain.RainChance;
 import rainward.weather.rain.RainShares;
@@ -19,8 +19,6 @@ import rainward.weather.source.ForecastSeries.RainOutlook;
  * @param chances of measurable rain, by interval [0..1]
  */
 public record RainLayers(List<Spell> amountsMm, List<Spell> chances) {
-
-    private static final long BLOCK_SECONDS = 6 * 3600;
 
     /** From the present on: an amount under way gives its share of what is left. */
     RainOutlook from(Instant start, Notes notes) {
@@ -37,7 +35,7 @@ public record RainLayers(List<Spell> amountsMm, List<Spell> chances) {
         }
         List<RainChance> kept = new ArrayList<>();
         for (Spell spell : chances) {
-            for (Window block : blocks(spell.window())) {
+            for (Window block : ChanceRuns.periods(spell.window())) {
                 clipped(block, start).ifPresent(w -> kept.add(new RainChance(w, spell.value())));
             }
         }
@@ -68,25 +66,5 @@ public record RainLayers(List<Spell> amountsMm, List<Spell> chances) {
         }
         return java.util.Optional.of(
                 window.from().isBefore(start) ? new Window(start, window.to()) : window);
-    }
-
-    /**
-     * Equal neighbours come merged into one run, so a chance over more than six hours is no chance
-     * of the whole run: it is cut at 00, 06, 12 and 18 UTC, the raster of the US service's periods.
-     */
-    static List<Window> blocks(Window run) {
-        if (run.length().compareTo(Duration.ofSeconds(BLOCK_SECONDS)) <= 0) {
-            return List.of(run);
-        }
-        List<Window> blocks = new ArrayList<>();
-        Instant from = run.from();
-        while (from.isBefore(run.to())) {
-            long next = (Math.floorDiv(from.getEpochSecond(), BLOCK_SECONDS) + 1) * BLOCK_SECONDS;
-            Instant cut = Instant.ofEpochSecond(next);
-            Instant to = cut.isBefore(run.to()) ? cut : run.to();
-            blocks.add(new Window(from, to));
-            from = to;
-        }
-        return blocks;
     }
 }

@@ -1,14 +1,18 @@
 package rainward.weather.marginal;
 
+import java.time.Instant;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainward.farm.Window;
 import rainward.weather.climate.MonthlyClimate;
 import rainward.weather.marginal.WetPeriod.Part;
+import rainward.weather.rain.ChanceRuns;
 import rainward.weather.rain.HourGrid;
 import rainward.weather.rain.RainAmount;
 import rainward.weather.rain.RainChance;
@@ -18,13 +22,12 @@ import rainward.weather.source.ForecastSeries.RainOutlook;
  * Brings amounts and probabilities, each in intervals of its own, to periods that keep both.
  *
  * <ol>
- *   <li>Periods are the intervals of probability; one longer than 12 h (the usual period of a
- *       probability of precipitation, NWS) holds for each of its equal parts of at most 12 h, since
- *       services merge equal neighbours.
+ *   <li>Periods are the intervals of probability, long ones cut as {@link ChanceRuns} says; hours
+ *       without one are cut alike.
  *   <li>An amount is shared over the hours of its interval by the chance of rain in each; the sum
  *       over the interval stays the source's. No probability is multiplied by an amount.
  *   <li>Probability without amount (amounts stop first): the month's mean for a wet period of that
- *       length.
+ *       length; the month is that of the day, by mean solar time.
  *   <li>Amount m without probability: {@code m / (m + c/2)}, c the month's mean for a wet period.
  *       Our own rule, no source; nought stays nought.
  *   <li>Neither: the month's chance and mean.
@@ -37,13 +40,12 @@ import rainward.weather.source.ForecastSeries.RainOutlook;
  */
 final class MarginalFit {
 
-    private static final int LONGEST_PERIOD_H = 12;
     private static final double SMALL_CHANCE = 0.25;
     private static final double HUGE_WET_DAYS = 4;
     private static final int NONE = -1;
 
     private final HourGrid grid;
-    private final MonthlyClimate usual;
+    private final Function<Instant, MonthlyClimate> usual;
     private final List<Span> amountHours;
     private final int[] amountOf;
     private final int[] chanceOf;
@@ -52,10 +54,18 @@ final class MarginalFit {
     private final double[] hourMm;
     private final List<String> warnings = new ArrayList<>();
 
-    MarginalFit(HourGrid grid, MonthlyClimate usual, RainOutlook rain) {
+    /**
+     * A fit.
+     *
+     * @param grid hours to be covered
+     * @param usual what the month of an instant is like
+     * @param rain as forecast
+     */
+    MarginalFit(HourGrid grid, Function<Instant, MonthlyClimate> usual, RainOutlook rain) {
         this.grid = grid;
         this.usual = usual;
-        this.chances = rain.probabilities();
+        this.chances =
+                rain.probabilities().stream().flatMap(MarginalFit::periods).toList();
         this.amountHours = reaches(rain.amounts(), RainAmount::window);
         this.amountOf = owners(amountHours);
         this.chanceOf = owners(reaches(chances, RainChance::window));
@@ -64,6 +74,11 @@ final class MarginalFit {
         for (int i = 0; i < totalMm.length; i++) {
             totalMm[i] = insideMm(rain.amounts().get(i), amountHours.get(i));
         }
+    }
+
+    private static Stream<RainChance> periods(RainChance run) {
+        return ChanceRuns.periods(run.window()).stream()
+                .map(window -> new RainChance(window, run.probability()));
     }
 
     RainMarginals marginals() {
@@ -170,26 +185,30 @@ final class MarginalFit {
     }
 
     private void cut(List<Span> spans, int from, int to) {
-        int parts = (to - from + LONGEST_PERIOD_H - 1) / LONGEST_PERIOD_H;
-        for (int p = 0; p < parts; p++) {
-            int start = from + (to - from) * p / parts;
-            int end = from + (to - from) * (p + 1) / parts;
-            spans.add(new Span(start, end, spanChance(start, end - start)));
+        for (Window period : ChanceRuns.periods(grid.window(from, to))) {
+            int start = grid.hourOf(period.from());
+            int end = grid.hourOf(period.to());
+            spans.add(new Span(start, end, spanChance(start, end)));
         }
     }
 
-    private double spanChance(int hour, int hours) {
-        if (chanceOf[hour] != NONE) {
-            return chance(chanceOf[hour]);
+    private double spanChance(int from, int to) {
+        if (chanceOf[from] != NONE) {
+            return chance(chanceOf[from]);
         }
-        return amountOf[hour] == NONE ? usual.wetChance(hours) : Double.NaN;
+        return amountOf[from] == NONE ? month(from, to).wetChance(to - from) : Double.NaN;
+    }
+
+    private MonthlyClimate month(int from, int to) {
+        return usual.apply(grid.timeOf((from + to) / 2));
     }
 
     private void shareAmounts(List<Span> spans) {
         double[] weight = new double[grid.hours()];
         for (Span span : spans) {
             Arrays.fill(weight, span.from, span.to, span.chance);
-            double usualMm = span.chance * usual.meanWetMm(span.hours()) / span.hours();
+            double usualMm =
+                    span.chance * month(span.from, span.to).meanWetMm(span.hours()) / span.hours();
             for (int h = span.from; h < span.to; h++) {
                 hourMm[h] = amountOf[h] == NONE ? usualMm : 0;
             }
@@ -218,8 +237,7 @@ final class MarginalFit {
 
     private WetPeriod period(Span span) {
         double mm = sum(span.from, span.to);
-        double asked = Double.isNaN(span.chance) ? guessed(mm, span.hours()) : span.chance;
-        double chance = plausible(asked, mm);
+        double chance = plausible(span, mm);
         double scale = mm > 0 ? Math.max(1, RainAmount.MEASURABLE_MM * chance / mm) : 1;
         List<Part> parts = new ArrayList<>();
         int from = span.from;
@@ -235,12 +253,13 @@ final class MarginalFit {
         return new WetPeriod(grid.window(span.from, span.to), chance, parts);
     }
 
-    private double guessed(double mm, int hours) {
-        return mm <= 0 ? 0 : mm / (mm + usual.meanWetMm(hours) / 2);
-    }
-
-    private double plausible(double chance, double mm) {
-        double huge = HUGE_WET_DAYS * usual.meanWetDayMm();
+    private double plausible(Span span, double mm) {
+        MonthlyClimate month = month(span.from, span.to);
+        double chance = span.chance;
+        if (Double.isNaN(chance)) {
+            chance = mm <= 0 ? 0 : mm / (mm + month.meanWetMm(span.hours()) / 2);
+        }
+        double huge = HUGE_WET_DAYS * month.meanWetDayMm();
         boolean odd = chance > 0 && chance < SMALL_CHANCE && mm > chance * huge;
         return odd ? Math.min(SMALL_CHANCE, mm / huge) : chance;
     }
@@ -261,13 +280,8 @@ final class MarginalFit {
                 (chanceOf[h] == NONE ? unspoken : bare).add(h);
             }
         }
-        String month = usual.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-        warnHours(
-                bare,
-                "no rain amounts are forecast; the usual wet period of " + month + " is used");
-        warnHours(
-                unspoken,
-                "no rain is forecast; the usual chance and amount of " + month + " is used");
+        warnHours(bare, "no rain amounts are forecast; the usual wet period of %s is used");
+        warnHours(unspoken, "no rain is forecast; the usual chance and amount of %s is used");
         if (chances.isEmpty() && !periods.isEmpty()) {
             warnings.add("no chance of rain is forecast; it is judged from the amounts");
         }
@@ -276,7 +290,13 @@ final class MarginalFit {
     private void warnHours(List<Integer> hours, String text) {
         if (!hours.isEmpty()) {
             Window window = grid.window(hours.get(0), hours.get(hours.size() - 1) + 1);
-            warnings.add("rain " + window.from() + " to " + window.to() + ": " + text);
+            String months = hours.stream()
+                    .map(h -> month(h, h + 1).month())
+                    .distinct()
+                    .map(month -> month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                    .collect(Collectors.joining(" and "));
+            warnings.add("rain " + window.from() + " to " + window.to() + ": "
+                    + String.format(Locale.ROOT, text, months));
         }
     }
 }

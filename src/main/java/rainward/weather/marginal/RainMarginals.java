@@ -35,7 +35,8 @@ public record RainMarginals(List<WetPeriod> periods, List<String> warnings) {
      */
     public static RainMarginals of(ForecastSeries forecast, Window horizon, Climate climate) {
         HourGrid grid = HourGrid.covering(horizon);
-        return new MarginalFit(grid, climate.at(grid.start(), forecast.point()), forecast.rain())
+        return new MarginalFit(
+                        grid, instant -> climate.at(instant, forecast.point()), forecast.rain())
                 .marginals();
     }
 

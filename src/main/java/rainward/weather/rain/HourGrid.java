@@ -29,7 +29,7 @@ public record HourGrid(Instant start, int hours) {
         return timeOf(hours);
     }
 
-    Instant timeOf(int hour) {
+    public Instant timeOf(int hour) {
         return start.plus(Duration.ofHours(hour));
     }
 

@@ -3,12 +3,14 @@ package rainward.weather.marginal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Window;
+import rainward.weather.climate.Climate;
 import rainward.weather.climate.MonthlyClimate;
 import rainward.weather.rain.RainAmount;
 import rainward.weather.rain.RainChance;
@@ -54,9 +56,9 @@ class RainMarginalsTest {
         @Test
         void aChanceOverTwoAmountsIsOnePeriodOfTwoParts() {
             RainMarginals made = Skies.marginals(
-                    12,
-                    List.of(Skies.amount(0, 6, 1), Skies.amount(6, 12, 5)),
-                    List.of(Skies.chance(0, 12, 0.8)));
+                    6,
+                    List.of(Skies.amount(0, 3, 1), Skies.amount(3, 6, 5)),
+                    List.of(Skies.chance(0, 6, 0.8)));
             assertThat(made.periods()).hasSize(1);
             assertThat(made.periods().get(0).parts())
                     .satisfiesExactly(
@@ -65,10 +67,17 @@ class RainMarginalsTest {
         }
 
         @Test
-        void aMergedChanceOfThirtyHoursHoldsForEachOfItsThreeParts() {
+        void aMergedChanceOfThirtyHoursIsCutEverySixHoursOfUtc() {
             RainMarginals made = Skies.marginals(
                     30, List.of(Skies.amount(0, 30, 6)), List.of(Skies.chance(0, 30, 0.3)));
-            assertThat(made.periods()).hasSize(3);
+            assertThat(made.periods().stream().map(WetPeriod::window))
+                    .containsExactly(
+                            Skies.hours(0, 3),
+                            Skies.hours(3, 9),
+                            Skies.hours(9, 15),
+                            Skies.hours(15, 21),
+                            Skies.hours(21, 27),
+                            Skies.hours(27, 30));
             assertThat(made.periods()).allMatch(period -> period.probability() == 0.3);
             assertThat(made.meanMm()).isCloseTo(6, within(1e-9));
         }
@@ -107,6 +116,24 @@ class RainMarginalsTest {
             assertThat(meanMm(made, Skies.hours(6, 30))).isCloseTo(usualMm, within(1e-9));
             assertThat(made.warnings())
                     .anyMatch(w -> w.contains("usual chance and amount of July"));
+        }
+
+        /** Ten days from 28 July at 42.2 N: July is dry here, August wet; both are named. */
+        @Test
+        void beyondTheForecastEachDayHasItsOwnMonth() {
+            List<MonthlyClimate> months = new ArrayList<>(Skies.EVEN_YEAR.months());
+            months.set(6, new MonthlyClimate(Month.JULY, 0.02, 3, 14, 28));
+            months.set(7, new MonthlyClimate(Month.AUGUST, 0.6, 10, 14, 28));
+            int to28July = 14 * 24;
+            RainMarginals made = RainMarginals.of(
+                    Skies.forecast(Skies.FARM, List.of(Skies.amount(0, 6, 0)), List.of()),
+                    Skies.hours(to28July, to28July + 240),
+                    new Climate("two months", 250, months));
+            // From 28 July, 09:00 UTC; by the sun of 85 W August begins at 05:40 UTC, hour 93.
+            assertThat(meanMm(made, Skies.hours(to28July, to28July + 87))).isLessThan(0.3);
+            assertThat(meanMm(made, Skies.hours(to28July + 93, to28July + 240)))
+                    .isCloseTo(147 / 24.0 * 0.6 * 10, within(1e-6));
+            assertThat(made.warnings()).anyMatch(w -> w.contains("of July and August is used"));
         }
 
         @Test

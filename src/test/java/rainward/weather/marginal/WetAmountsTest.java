@@ -50,4 +50,18 @@ class WetAmountsTest {
                 .orElseThrow();
         assertThat(square - 1).isCloseTo(1 / 0.75, within(0.01));
     }
+
+    /** Exponential is gamma of shape 1; its exceedances at 0.2, 0.5, 1 and 2 times the mean. */
+    @ParameterizedTest(name = "more than {0} times the mean")
+    @CsvSource({"0.2, 0.8187", "0.5, 0.6065", "1, 0.3679", "2, 0.1353"})
+    void anExponentialInsteadMovesTheChanceByLessThanSevenHundredths(
+            double times, double exponential) {
+        assertThat(beyond(new WetAmounts(1), times)).isCloseTo(exponential, within(0.001));
+        assertThat(beyond(new WetAmounts(), times)).isCloseTo(exponential, within(0.07));
+    }
+
+    private static double beyond(WetAmounts amounts, double times) {
+        double[] multiples = amounts.multiples(6_000);
+        return Arrays.stream(multiples).filter(m -> m > times).count() / 6_000.0;
+    }
 }

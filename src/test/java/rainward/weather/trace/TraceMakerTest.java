@@ -176,15 +176,18 @@ class TraceMakerTest {
         }
 
         @Test
-        void aWetDayMakesTheNextOneLikelier() {
+        void aWetMorningMakesTheEveningLikelier() {
             var forecast = Skies.forecast(
                     Skies.FARM,
-                    List.of(Skies.amount(0, 12, 3), Skies.amount(12, 24, 3)),
-                    List.of(Skies.chance(0, 12, 0.4), Skies.chance(12, 24, 0.4)));
-            Traces traces = made(forecast, new TraceSettings(10_000, 3, Skies.hours(0, 24)))
+                    List.of(Skies.amount(0, 6, 3), Skies.amount(6, 12, 0), Skies.amount(12, 18, 3)),
+                    List.of(
+                            Skies.chance(0, 6, 0.4),
+                            Skies.chance(6, 12, 0),
+                            Skies.chance(12, 18, 0.4)));
+            Traces traces = made(forecast, new TraceSettings(10_000, 3, Skies.hours(0, 18)))
                     .traces();
-            double[] first = Totals.ofMm(traces, Skies.hours(0, 12));
-            double[] second = Totals.ofMm(traces, Skies.hours(12, 24));
+            double[] first = Totals.ofMm(traces, Skies.hours(0, 6));
+            double[] second = Totals.ofMm(traces, Skies.hours(12, 18));
             long both = IntStream.range(0, first.length)
                     .filter(n -> first[n] > 0 && second[n] > 0)
                     .count();
