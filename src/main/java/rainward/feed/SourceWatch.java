@@ -44,22 +44,28 @@ public final class SourceWatch {
 
     synchronized void saw(String source, PullOutcome outcome, Instant round) {
         Optional<Seen> last = Optional.ofNullable(seen.get(source));
-        Optional<State> state = state(outcome, round, last);
-        if (state.isEmpty()) {
-            return;
-        }
+        state(outcome, round, last)
+                .ifPresent(state -> saw(source, state, words(source, outcome), round));
+    }
+
+    /**
+     * Notes how a service did.
+     *
+     * @param source short name of the service
+     * @param state how it did
+     * @param words one sentence for the user
+     * @param round moment of the round; of its answers the worst counts
+     */
+    public synchronized void saw(String source, State state, String words, Instant round) {
+        Optional<Seen> last = Optional.ofNullable(seen.get(source));
         boolean sameRound = last.isPresent() && last.get().round().equals(round);
-        if (sameRound && last.get().status().state().compareTo(state.get()) >= 0) {
+        if (sameRound && last.get().status().state().compareTo(state) >= 0) {
             return;
         }
         Optional<SourceStatus> before = sameRound ? last.get().before() : last.map(Seen::status);
-        Instant since = before.filter(b -> b.state() == state.get())
-                .map(SourceStatus::since)
-                .orElse(round);
-        String words = words(source, outcome);
-        seen.put(
-                source,
-                new Seen(new SourceStatus(source, state.get(), since, words), round, before));
+        Instant since =
+                before.filter(b -> b.state() == state).map(SourceStatus::since).orElse(round);
+        seen.put(source, new Seen(new SourceStatus(source, state, since, words), round, before));
     }
 
     private static Optional<State> state(PullOutcome outcome, Instant round, Optional<Seen> last) {

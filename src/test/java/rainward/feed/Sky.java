@@ -10,6 +10,7 @@ import static com.github.tomakehurst.wiremock.core.WireMockConfiguration.options
 
 import com.github.tomakehurst.wiremock.WireMockServer;
 import com.github.tomakehurst.wiremock.client.ResponseDefinitionBuilder;
+import com.github.tomakehurst.wiremock.core.WireMockConfiguration;
 import com.github.tomakehurst.wiremock.stubbing.Scenario;
 import java.io.IOException;
 import java.io.InputStream;
@@ -54,10 +55,14 @@ public final class Sky implements AutoCloseable {
     private Optional<PoliteClient> client = Optional.empty();
 
     public Sky() {
-        server = new WireMockServer(options()
-                .dynamicPort()
+        this(options());
+    }
+
+    private Sky(WireMockConfiguration options) {
+        server = new WireMockServer(options.dynamicPort()
                 .bindAddress("127.0.0.1")
                 .http2PlainDisabled(true)
+                .http2TlsDisabled(true)
                 .containerThreads(20));
         server.start();
         URI here = URI.create("http://127.0.0.1:" + server.port());
@@ -77,7 +82,20 @@ public final class Sky implements AutoCloseable {
 
     /** A sky in which the point and its cell answer as on a good day. */
     public static Sky fair() {
-        Sky sky = new Sky();
+        return brightened(new Sky());
+    }
+
+    /** The same over TLS too, with a certificate from a key store on the class path. */
+    public static Sky overTls(String keyStore) {
+        return brightened(new Sky(options()
+                .dynamicHttpsPort()
+                .keystorePath(Sky.class.getResource(keyStore).getPath())
+                .keystoreType("PKCS12")
+                .keystorePassword("password")
+                .keyManagerPassword("password")));
+    }
+
+    private static Sky brightened(Sky sky) {
         sky.on(POINT, json(fixture("nws-point.json")).withHeader("Cache-Control", "max-age=80000"));
         sky.on(GRID, json(fixture("nws-grid.json")).withHeader("Cache-Control", "max-age=3600"));
         return sky;

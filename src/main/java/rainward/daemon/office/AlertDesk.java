@@ -9,21 +9,26 @@ import java.util.TreeMap;
 import rainward.brief.LocalAlert;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
+import rainward.feed.SourceWatch;
 import rainward.feed.alert.AlertFeed;
+import rainward.feed.terms.Service;
 import rainward.feed.wire.PoliteClient;
 import rainward.store.Books;
 import rainward.weather.alert.AlertLedger;
 import rainward.weather.alert.AlertState;
 import rainward.weather.alert.PublicAlert;
+import rainward.weather.source.SourceStatus;
 
 /** Where public alerts are asked for and kept; only the US service has them by place. */
 final class AlertDesk {
 
     private final Office office;
     private final AlertFeed feed;
+    private final SourceWatch watch;
 
-    AlertDesk(Office office, PoliteClient client) {
+    AlertDesk(Office office, PoliteClient client, SourceWatch watch) {
         this.office = office;
+        this.watch = watch;
         this.feed = new AlertFeed(client);
     }
 
@@ -37,6 +42,11 @@ final class AlertDesk {
         Map<String, List<String>> where = new TreeMap<>();
         for (Property property : office.roster().properties().values()) {
             AlertFeed.Poll poll = feed.pull(property.place(), now);
+            watch.saw(
+                    Service.NWS_ALERTS.code(),
+                    poll.alerts().isPresent() ? SourceStatus.State.OK : SourceStatus.State.DOWN,
+                    String.join("; ", poll.notes()),
+                    now);
             AlertLedger.Step step = office.store().inTransaction(books -> {
                 AlertLedger.Step next = ledger(books, property.name()).after(poll.alerts(), now);
                 books.lastKnown().put(nameOf(property.name()), now, next.ledger());

@@ -77,7 +77,7 @@ final class LocalWords {
             case OK -> "does well";
             case LATE -> "is late";
             case STALE -> "has only an old forecast";
-            case DOWN -> "gives no forecast";
+            case DOWN -> "gives nothing";
             case BLOCKED -> "turns us away";
             case DISABLED -> "is switched off";
         };

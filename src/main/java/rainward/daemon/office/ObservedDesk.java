@@ -11,8 +11,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
+import rainward.feed.SourceWatch;
 import rainward.feed.past.ObservedRain;
+import rainward.feed.terms.Service;
 import rainward.feed.wire.PoliteClient;
+import rainward.weather.source.SourceStatus;
 
 /**
  * Where what fell is asked for and laid down: the whole run-up by the day, once a day; the last ten
@@ -27,9 +30,11 @@ final class ObservedDesk {
 
     private final Office office;
     private final ObservedRain rain;
+    private final SourceWatch watch;
 
-    ObservedDesk(Office office, PoliteClient client) {
+    ObservedDesk(Office office, PoliteClient client, SourceWatch watch) {
         this.office = office;
+        this.watch = watch;
         this.rain = new ObservedRain(client);
     }
 
@@ -69,6 +74,15 @@ final class ObservedDesk {
         }
     }
 
+    private void seen(Service service, ObservedRain.Fallen fallen, Instant now) {
+        boolean silent = fallen.rain().isEmpty() && !fallen.notes().isEmpty();
+        watch.saw(
+                service.code(),
+                silent ? SourceStatus.State.DOWN : SourceStatus.State.OK,
+                String.join("; ", fallen.notes()),
+                now);
+    }
+
     private Asked daily(
             Property property, Asked asked, Instant now, List<ObservedRain.Fallen> into) {
         boolean wanted = office.settings().weather().observed().contains(Settings.Observed.ACIS);
@@ -80,6 +94,7 @@ final class ObservedDesk {
         ObservedRain.Fallen days =
                 rain.daily(property.place(), new ObservedRain.Days(first, today), now);
         into.add(days);
+        seen(Service.ACIS, days, now);
         return days.rain().isEmpty() ? asked : new Asked(now, asked.hourly());
     }
 
@@ -96,6 +111,7 @@ final class ObservedDesk {
             if (ObservedRain.due(day, Optional.ofNullable(fetched.get(day)), now)) {
                 ObservedRain.Fallen hours = rain.hourly(property.place(), day, now);
                 into.add(hours);
+                seen(Service.STAGE4, hours, now);
                 requests++;
                 if (hours.rain().isEmpty() && !hours.notes().isEmpty()) {
                     // A service in trouble is not asked for the other days in the same turn.

@@ -131,13 +131,10 @@ public final class PostDesk {
 
     private BriefInput.Skies skies(Books books, Cycle.Result result) {
         Map<String, HourlyAir> air = new TreeMap<>();
-        List<String> warnings = new ArrayList<>(WeatherDesk.troubles(books, office.zone()));
+        List<String> warnings = new ArrayList<>(WeatherDesk.words(books, office.zone()));
         for (Property property : books.fields().properties()) {
             Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
-            forecast.ifPresent(f -> {
-                air.put(property.name(), f.hourly());
-                f.warnings().stream().filter(w -> !warnings.contains(w)).forEach(warnings::add);
-            });
+            forecast.ifPresent(f -> air.put(property.name(), f.hourly()));
         }
         result.outlook().rain().values().stream()
                 .flatMap(rain -> rain.basis().words().stream())

@@ -49,8 +49,8 @@ public final class WeatherDesk {
         for (Settings.Source source : Settings.Source.values()) {
             services.put(source, source(source, client));
         }
-        this.observed = new ObservedDesk(office, client);
-        this.alerts = new AlertDesk(office, client);
+        this.observed = new ObservedDesk(office, client, watch);
+        this.alerts = new AlertDesk(office, client, watch);
         this.ensembles = new EnsembleDesk(office, client);
         office.store()
                 .read(books -> books.lastKnown().find(SOURCES, KnownSources.class))
@@ -89,11 +89,21 @@ public final class WeatherDesk {
     /** Asks what fell, as far as it is due, and lays it down. */
     public void pullObserved() {
         observed.pullAll();
+        keepStates();
     }
 
     /** Asks for public alerts; those that nobody has been told of. */
     public List<LocalAlert> pullAlerts() {
-        return alerts.pullAll();
+        List<LocalAlert> fresh = alerts.pullAll();
+        keepStates();
+        return fresh;
+    }
+
+    private void keepStates() {
+        office.store().inTransaction(books -> {
+            books.lastKnown().put(SOURCES, office.now(), new KnownSources(watch.all()));
+            return SOURCES;
+        });
     }
 
     /** Asks for the forecast of one property, as a try: the records stay as they are. */
@@ -158,16 +168,30 @@ public final class WeatherDesk {
         return watch.all();
     }
 
-    /** Which sources do not do well and since when, as of the last pull, in words for a person. */
-    static List<String> troubles(Books books, ZoneId zone) {
-        return books
-                .lastKnown()
+    /** What the person should know about the forecasts in hand, as of the last pull. */
+    public List<String> words() {
+        return office.store().read(books -> words(books, office.zone()));
+    }
+
+    /** Which sources do not do well and since when, then what the forecasts in hand lack. */
+    static List<String> words(Books books, ZoneId zone) {
+        List<String> words = new ArrayList<>();
+        List<SourceStatus> states = books.lastKnown()
                 .find(SOURCES, KnownSources.class)
                 .map(KnownSources::states)
-                .orElse(List.of())
-                .stream()
+                .orElse(List.of());
+        states.stream()
                 .filter(status -> status.state() != SourceStatus.State.OK)
-                .map(status -> LocalWords.of(status, zone))
-                .toList();
+                .forEach(status -> words.add(LocalWords.of(status, zone)));
+        for (Property property : books.fields().properties()) {
+            forecast(books, property.name())
+                    .map(ForecastSeries::warnings)
+                    .orElse(List.of())
+                    .stream()
+                    // The sentence about its source says this with the time since when.
+                    .filter(warning -> words.stream().noneMatch(said -> said.endsWith(warning)))
+                    .forEach(words::add);
+        }
+        return words;
     }
 }

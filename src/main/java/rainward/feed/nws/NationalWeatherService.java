@@ -131,7 +131,7 @@ public final class NationalWeatherService implements ForecastSource {
                 return accept(again, place);
             }
         }
-        return stale(given, kept, place);
+        return stale(ask, given, kept, place);
     }
 
     private static boolean acceptable(
@@ -143,7 +143,7 @@ public final class NationalWeatherService implements ForecastSource {
 
     /** Old twice over. An older copy never replaces a newer one; with none kept, old is better. */
     private PullOutcome stale(
-            Given<GridForecast> given, Optional<Given<GridForecast>> kept, Place place) {
+            Ask ask, Given<GridForecast> given, Optional<Given<GridForecast>> kept, Place place) {
         boolean newer = kept.isEmpty()
                 || kept.get().value().issuedAt().isBefore(given.value().issuedAt());
         if (newer && series(given.value(), place, place.round().now()).isPresent()) {
@@ -156,6 +156,7 @@ public final class NationalWeatherService implements ForecastSource {
                 Kind.STALE,
                 "sent an old forecast, issued " + hours + " h ago"
                         + (newer ? "" : ", older than the one kept"));
+        client.refuse(ask, place.round(), why);
         return failed(why, place, kept);
     }
 

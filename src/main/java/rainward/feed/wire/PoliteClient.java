@@ -109,6 +109,11 @@ public final class PoliteClient {
         return answer;
     }
 
+    /** Notes that an answer is of no use: others in the same pull need not ask for it again. */
+    public void refuse(Ask ask, Round round, Why why) {
+        refused.put(ask.address(), new Late(round.asOf(), why));
+    }
+
     /** Keeps a new answer as the last good one. */
     public void keep(Given<?> given) {
         if (given.how() != How.KEPT) {
