@@ -118,6 +118,9 @@ public final class Cycle {
                         .collect(Collectors.toMap(
                                 Map.Entry::getKey,
                                 e -> RainPictures.of(e.getValue(), input.zone()))),
+                input.weather().entrySet().stream()
+                        .collect(Collectors.toMap(
+                                Map.Entry::getKey, e -> e.getValue().past().days())),
                 plan,
                 decided.next().open().stream().map(open -> open.latest()).toList());
         return new Result(outlook, problem, decided);

@@ -8,6 +8,7 @@ import rainward.farm.FieldCase;
 import rainward.queue.problem.Plan;
 import rainward.readiness.Readiness;
 import rainward.stand.StandOutlook;
+import rainward.weather.past.PastWeather;
 import rainward.weather.source.ForecastSeries;
 import rainward.window.StormWindow;
 
@@ -17,7 +18,8 @@ import rainward.window.StormWindow;
  * @param asOf the moment it holds for
  * @param forecasts by property, where there is one
  * @param fields every field, by name
- * @param rain by property
+ * @param rain ahead by property
+ * @param fallen by property, day by day
  * @param plan the order
  * @param windows open now
  */
@@ -26,6 +28,7 @@ public record Outlook(
         Map<String, ForecastSeries.Stamp> forecasts,
         List<FieldOutlook> fields,
         Map<String, RainPicture> rain,
+        Map<String, List<PastWeather.RainDay>> fallen,
         Plan plan,
         List<StormWindow> windows) {
 
@@ -33,6 +36,7 @@ public record Outlook(
         forecasts = Map.copyOf(forecasts);
         fields = List.copyOf(fields);
         rain = Map.copyOf(rain);
+        fallen = Map.copyOf(fallen);
         windows = List.copyOf(windows);
     }
 

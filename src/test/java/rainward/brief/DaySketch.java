@@ -230,6 +230,7 @@ public final class DaySketch {
                 stamps,
                 List.copyOf(fields.values()),
                 forecast ? rain : Map.of(),
+                Map.of(),
                 plan(),
                 windows);
     }

@@ -85,6 +85,7 @@ public final class RainBook {
                 new Window(from, Columns.instant(row, "to_at")),
                 row.getDouble("rain_mm"),
                 row.getString("source"),
-                Columns.instant(row, "recorded_at"));
+                Columns.instant(row, "recorded_at"),
+                row.getString("said_by"));
     }
 }

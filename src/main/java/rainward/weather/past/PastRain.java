@@ -4,10 +4,15 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,6 +24,7 @@ import rainward.weather.past.PastWeather.Known;
 import rainward.weather.past.PastWeather.RainDay;
 import rainward.weather.rain.HourGrid;
 import rainward.weather.rain.RainAmount;
+import rainward.weather.rain.RainObservation;
 import rainward.weather.rain.RainOrigin;
 import rainward.weather.rain.RainShares;
 import rainward.weather.rain.StormBlock;
@@ -54,7 +60,8 @@ final class PastRain {
     private final Frame frame;
     private final HourGrid grid;
     private final double[] rainMm;
-    private final @Nullable RainOrigin[] origin;
+    private final @Nullable Total[] owner;
+    private final BitSet timed = new BitSet();
     private final double[] courseMm;
     private final List<String> faults = new ArrayList<>();
 
@@ -62,7 +69,7 @@ final class PastRain {
         this.frame = frame;
         this.grid = frame.grid();
         this.rainMm = new double[grid.hours()];
-        this.origin = new RainOrigin[grid.hours()];
+        this.owner = new Total[grid.hours()];
         this.courseMm = course(known);
     }
 
@@ -111,7 +118,12 @@ final class PastRain {
                         : "the month's usual rain is used");
     }
 
-    private record Total(RainOrigin origin, Window window, double amountMm, Instant fetchedAt) {
+    private record Total(
+            RainOrigin origin, Window window, double amountMm, Instant fetchedAt, String by) {
+
+        RainShare.From from() {
+            return new RainShare.From(origin, by);
+        }
 
         static final Comparator<Total> ORDER = Comparator.comparing(Total::origin)
                 .thenComparing(total -> total.window.length())
@@ -120,23 +132,33 @@ final class PastRain {
 
     private Stream<Total> totals(Known known) {
         Stream<Total> observed = known.rain().stream()
-                .map(o -> new Total(RainOrigin.of(o), o.window(), o.amountMm(), o.fetchedAt()));
+                .map(o -> new Total(
+                        RainOrigin.of(o), o.window(), o.amountMm(), o.fetchedAt(), o.by()));
         Stream<Total> daily = known.days().stream()
                 .filter(day -> day.rainMm().isPresent())
                 .map(day -> new Total(
                         RainOrigin.DAILY_ANALYSIS,
                         wholeDay(day.day()),
                         day.rainMm().orElse(0),
-                        Instant.MIN));
+                        Instant.MIN,
+                        "daily weather"));
         Stream<Total> forecast = known.forecastRain().stream()
-                .map(a -> new Total(RainOrigin.FORECAST, a.window(), a.amountMm(), Instant.MIN));
+                .map(a -> new Total(
+                        RainOrigin.FORECAST, a.window(), a.amountMm(), Instant.MIN, "forecast"));
         return Stream.of(observed, daily, forecast).flatMap(s -> s);
     }
 
+    /** The hourly analysis, of several values for one window the newest. */
     private double[] course(Known known) {
-        List<RainAmount> hourly = known.rain().stream()
+        Map<Window, RainObservation> newest = known.rain().stream()
                 .filter(o -> RainOrigin.of(o) == RainOrigin.HOURLY_ANALYSIS)
                 .filter(o -> couldFall(o.amountMm(), o.window()))
+                .collect(Collectors.toMap(
+                        RainObservation::window,
+                        Function.identity(),
+                        BinaryOperator.maxBy(Comparator.comparing(RainObservation::fetchedAt))));
+        List<RainAmount> hourly = newest.values().stream()
+                .sorted(Comparator.comparing(o -> o.window().from()))
                 .map(o -> new RainAmount(o.window(), o.amountMm()))
                 .toList();
         return RainShares.hourlyMm(hourly, grid.start(), grid.hours());
@@ -165,27 +187,39 @@ final class PastRain {
 
     private void fix(Total total) {
         int[] all = hoursOf(total.window);
-        int[] free = Arrays.stream(all).filter(h -> origin[h] == null).toArray();
+        int[] free = Arrays.stream(all).filter(h -> owner[h] == null).toArray();
         if (free.length == 0) {
             return;
         }
         double inside = total.amountMm * all.length / reach(total.window).hours();
         double fixed = Arrays.stream(all).mapToDouble(h -> rainMm[h]).sum();
         double left = Math.min(Math.max(0, inside - fixed), MOST_IN_AN_HOUR_MM * free.length);
-        spread(left, free, total.window.from());
-        Arrays.stream(free).forEach(h -> origin[h] = total.origin);
+        boolean known = spread(left, free, total.window.from()) || free.length == 1;
+        for (int h : free) {
+            owner[h] = total;
+            timed.set(h, known && total.origin.observed());
+        }
     }
 
-    private void spread(double mm, int[] hours, Instant from) {
+    /** Hours of which it was seen how much fell in them. */
+    BitSet timedHours() {
+        return timed;
+    }
+
+    /** Puts an amount into hours; false where in which of them it fell had to be made up. */
+    private boolean spread(double mm, int[] hours, Instant from) {
         double course = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).sum();
         double peak = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).max().orElse(0);
         if (course > 0 && mm * peak / course <= MOST_IN_AN_HOUR_MM) {
             Arrays.stream(hours).forEach(h -> rainMm[h] = mm * courseMm[h] / course);
-        } else if (mm > STORM_UP_TO_MM) {
+            return true;
+        }
+        if (mm > STORM_UP_TO_MM) {
             Arrays.stream(hours).forEach(h -> rainMm[h] = mm / hours.length);
         } else if (mm > 0) {
             storm(mm, hours, from);
         }
+        return mm <= 0;
     }
 
     private void storm(double mm, int[] hours, Instant from) {
@@ -201,7 +235,7 @@ final class PastRain {
 
     private void fillUsual(LocalDate day) {
         int[] free = Arrays.stream(hoursOf(wholeDay(day)))
-                .filter(h -> origin[h] == null)
+                .filter(h -> owner[h] == null)
                 .toArray();
         if (free.length == 0) {
             return;
@@ -212,24 +246,40 @@ final class PastRain {
                 Math.floor((day.toEpochDay() + 1) * wet) > Math.floor(day.toEpochDay() * wet);
         double mm = isWet ? month.meanWetDayMm() * free.length / 24 : 0;
         spread(mm, free, wholeDay(day).from());
-        Arrays.stream(free).forEach(h -> origin[h] = RainOrigin.CLIMATE);
+        Total usual = new Total(
+                RainOrigin.CLIMATE,
+                wholeDay(day),
+                mm,
+                Instant.MIN,
+                frame.climate().region());
+        Arrays.stream(free).forEach(h -> owner[h] = usual);
     }
 
     private RainDay rainDay(LocalDate day) {
-        int[] hours = hoursOf(wholeDay(day));
-        Map<RainOrigin, Long> votes = Arrays.stream(hours)
-                .mapToObj(this::originOf)
-                .collect(Collectors.groupingBy(o -> o, Collectors.counting()));
-        RainOrigin best = Arrays.stream(RainOrigin.values())
-                .max(Comparator.comparingLong((RainOrigin o) -> votes.getOrDefault(o, 0L))
-                        .thenComparing(Comparator.reverseOrder()))
-                .orElse(RainOrigin.CLIMATE);
-        return new RainDay(day, Arrays.stream(hours).mapToDouble(h -> rainMm[h]).sum(), best);
+        Map<RainShare.From, List<Integer>> byOwner = new LinkedHashMap<>();
+        for (int h : hoursOf(wholeDay(day))) {
+            Optional.ofNullable(owner[h])
+                    .ifPresent(total -> byOwner.computeIfAbsent(
+                                    total.from(), from -> new ArrayList<>())
+                            .add(h));
+        }
+        List<RainShare> shares = byOwner.entrySet().stream()
+                .map(e -> share(e.getKey(), e.getValue()))
+                .sorted(Comparator.comparingInt(RainShare::hours)
+                        .reversed()
+                        .thenComparing(share -> share.from().origin()))
+                .toList();
+        return new RainDay(day, shares);
     }
 
-    private RainOrigin originOf(int hour) {
-        RainOrigin known = origin[hour];
-        return known == null ? RainOrigin.CLIMATE : known;
+    private RainShare share(RainShare.From from, List<Integer> hours) {
+        double mm = hours.stream().mapToDouble(h -> rainMm[h]).sum();
+        Optional<Instant> latest = hours.stream()
+                .flatMap(h -> Optional.ofNullable(owner[h]).stream())
+                .map(Total::fetchedAt)
+                .filter(at -> at.isAfter(Instant.MIN))
+                .max(Comparator.naturalOrder());
+        return new RainShare(from, latest, hours.size(), mm);
     }
 
     private int[] hoursOf(Window window) {

@@ -2,6 +2,7 @@ package rainward.weather.past;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.BitSet;
 import java.util.List;
 import rainward.farm.GeoPoint;
 import rainward.farm.Require;
@@ -21,9 +22,11 @@ import rainward.weather.sky.HourlyAir;
  *
  * @param weather hour by hour, without gaps
  * @param days of the farm, in order
+ * @param timedHours hours of which it was seen how much fell in them
  * @param warnings which days nobody observed, in words for the user
  */
-public record PastWeather(ObservedWeather weather, List<RainDay> days, List<String> warnings) {
+public record PastWeather(
+        ObservedWeather weather, List<RainDay> days, BitSet timedHours, List<String> warnings) {
 
     public PastWeather {
         days = List.copyOf(days);
@@ -34,10 +37,26 @@ public record PastWeather(ObservedWeather weather, List<RainDay> days, List<Stri
      * One day of the farm.
      *
      * @param day calendar day, 23, 24 or 25 hours; the last one may be cut short
-     * @param rainMm what fell [mm]
-     * @param origin what most of its hours rest on, the better one where two share it evenly
+     * @param shares who told of how many hours, the most hours first, the better teller before the
+     *     worse; never empty
      */
-    public record RainDay(LocalDate day, double rainMm, RainOrigin origin) {}
+    public record RainDay(LocalDate day, List<RainShare> shares) {
+
+        public RainDay {
+            shares = List.copyOf(shares);
+            Require.that(!shares.isEmpty(), day + " rests on nothing");
+        }
+
+        /** What fell [mm]. */
+        public double rainMm() {
+            return shares.stream().mapToDouble(RainShare::rainMm).sum();
+        }
+
+        /** What most of its hours rest on, the better one where two share it evenly. */
+        public RainOrigin origin() {
+            return shares.get(0).from().origin();
+        }
+    }
 
     /**
      * Where and when.
@@ -92,6 +111,9 @@ public record PastWeather(ObservedWeather weather, List<RainDay> days, List<Stri
         EvaporationDemand sun =
                 EvaporationDemand.of(air, frame.place(), frame.climate().elevationM());
         return new PastWeather(
-                new ObservedWeather(air, sun, rain.rainMm()), rain.days(), rain.warnings());
+                new ObservedWeather(air, sun, rain.rainMm()),
+                rain.days(),
+                rain.timedHours(),
+                rain.warnings());
     }
 }

@@ -136,6 +136,98 @@ class PastWeatherTest {
         }
     }
 
+    /** Who told of which hours, and when. */
+    @Nested
+    class Tellers {
+
+        static final RainObservation KIM = new RainObservation(
+                day(DAY, 1), 12.7, RainOrigin.GAUGE_SOURCE, EARLY, "Kim Ostrander");
+
+        @Test
+        void aGaugedDayNamesWhoReadItAndWhen() {
+            assertThat(only(rain(hourly(15, 4), KIM)).shares()).singleElement().satisfies(share -> {
+                assertThat(share.from())
+                        .isEqualTo(new RainShare.From(RainOrigin.GAUGE, "Kim Ostrander"));
+                assertThat(share.toldAt()).contains(EARLY);
+                assertThat(share.hours()).isEqualTo(24);
+                assertThat(share.rainMm()).isCloseTo(12.7, within(1e-9));
+            });
+        }
+
+        @Test
+        void hoursAndADaysTotalThatOverlapAreBothNamedWithTheirHours() {
+            List<RainShare> shares = only(rain(daily(10), hourly(15, 4))).shares();
+            assertThat(shares).hasSize(2);
+            assertThat(shares.get(0).from().by()).isEqualTo("acis");
+            assertThat(shares.get(0).hours()).isEqualTo(23);
+            assertThat(shares.get(0).rainMm()).isCloseTo(6, within(1e-9));
+            assertThat(shares.get(1).from().origin()).isEqualTo(RainOrigin.HOURLY_ANALYSIS);
+            assertThat(shares.get(1).rainMm()).isCloseTo(4, within(1e-9));
+        }
+
+        /** The hourly analysis is adjusted up to nine days later, so it is fetched again. */
+        @Test
+        void anHourFetchedAgainHoldsAsAdjustedWithItsLaterTime() {
+            Instant nineDaysOn = EARLY.plus(Duration.ofDays(9));
+            RainDay day = only(rain(
+                    hourly(15, 4),
+                    new RainObservation(hour(DAY, 15), 6.5, "stage4", nineDaysOn),
+                    daily(9)));
+            RainShare adjusted = day.shares().get(1);
+            assertThat(adjusted.rainMm()).isCloseTo(6.5, within(1e-9));
+            assertThat(adjusted.toldAt()).contains(nineDaysOn);
+            assertThat(day.rainMm()).isCloseTo(9, within(1e-9));
+        }
+
+        @Test
+        void anHourAdjustedAfterTheGaugeWasReadMovesTheCourseAndNotTheTotal() {
+            Instant nineDaysOn = EARLY.plus(Duration.ofDays(9));
+            PastWeather past = PastWeather.of(
+                    rain(
+                            KIM,
+                            hourly(15, 4),
+                            new RainObservation(hour(DAY, 15), 0, "stage4", nineDaysOn),
+                            hourly(20, 1)),
+                    frame(DAY, 1));
+            assertThat(past.weather().rainMm()[20]).isCloseTo(12.7, within(1e-9));
+            assertThat(past.days().get(0).rainMm()).isCloseTo(12.7, within(1e-9));
+        }
+
+        @Test
+        void aStationFillsHoursThatNoAnalysisHasAndNoOthers() {
+            var reports = List.of(
+                    new RainObservation(hour(DAY, 3), 2, RainOrigin.STATION_SOURCE, EARLY),
+                    new RainObservation(hour(DAY, 15), 9, RainOrigin.STATION_SOURCE, EARLY),
+                    hourly(15, 4));
+            RainDay day = only(new Known(
+                    reports, List.of(), List.of(), List.of(new RainAmount(day(DAY, 1), 12))));
+            assertThat(day.shares().stream().map(share -> share.from().origin()))
+                    .containsExactly(
+                            RainOrigin.FORECAST, RainOrigin.HOURLY_ANALYSIS, RainOrigin.STATION);
+            assertThat(day.rainMm()).isCloseTo(12, within(1e-9));
+        }
+
+        @Test
+        void aDayNobodySawNamesTheClimateOfTheRegion() {
+            RainShare share = only(NOTHING).shares().get(0);
+            assertThat(share.from())
+                    .isEqualTo(new RainShare.From(RainOrigin.CLIMATE, Skies.EVEN_YEAR.region()));
+            assertThat(share.toldAt()).isEmpty();
+        }
+
+        @Test
+        void onlyHoursWhoseRainWasSeenInThemAreTimed() {
+            PastWeather byDay = PastWeather.of(rain(daily(10), hourly(15, 4)), frame(DAY, 1));
+            assertThat(byDay.timedHours().stream()).containsExactly(15);
+            PastWeather byGauge = PastWeather.of(rain(KIM, hourly(15, 4)), frame(DAY, 1));
+            assertThat(byGauge.timedHours().cardinality()).isEqualTo(24);
+            PastWeather dry = PastWeather.of(rain(daily(0)), frame(DAY, 1));
+            assertThat(dry.timedHours().cardinality()).isEqualTo(24);
+            assertThat(PastWeather.of(NOTHING, frame(DAY, 1)).timedHours().isEmpty())
+                    .isTrue();
+        }
+    }
+
     @Nested
     class Gaps {
 
