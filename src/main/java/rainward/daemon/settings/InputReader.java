@@ -34,6 +34,9 @@ record InputReader(InputTables tables, Set<String> species) {
     private static final double KG_OF_A_50_LB_BAG = 22.679_618_5;
     private static final double MOST_USD_PER_KG = 100;
 
+    /** For a forage brassica, the low end of what is advised; {@code shared/nitrogen.csv}. */
+    private static final double LOW_NITROGEN_LB_PER_AC = 50;
+
     InputSettings inputs(Section root, List<Machine> machines, List<String> mixes) {
         return new InputSettings(
                 new InputSettings.Gear(boxes(root, machines), spreaders(root, machines)),
@@ -248,7 +251,8 @@ record InputReader(InputTables tables, Set<String> species) {
                         "nitrogen",
                         Bounds.Amount.usually(
                                 Quantity.RATE,
-                                tables.nitrogen().get("forage brassica low").lowKgPerHa(),
+                                UnitSystem.US_CUSTOMARY.inside(
+                                        Quantity.RATE, LOW_NITROGEN_LB_PER_AC),
                                 0,
                                 400)),
                 new Blender.Tolerance(
