@@ -17,14 +17,16 @@ import rainward.daemon.command.PullCommand;
 import rainward.daemon.command.RainCommand;
 import rainward.daemon.command.ReadyCommand;
 import rainward.daemon.command.RunCommand;
-import rainward.daemon.command.SeederCommand;
 import rainward.daemon.command.SoilCommand;
 import rainward.daemon.command.StageCommand;
 import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.yard.command.EnterCommand;
 import rainward.daemon.yard.command.LoadCommand;
+import rainward.daemon.yard.command.SeederCommand;
+import rainward.daemon.yard.command.StockCommand;
 import rainward.store.row.StoreException;
 
 /** The one command of the program; its work is done by subcommands. */
@@ -71,6 +73,8 @@ import rainward.store.row.StoreException;
             StandCommand.class,
             SeederCommand.class,
             LoadCommand.class,
+            StockCommand.class,
+            EnterCommand.class,
             VerifyCommand.class,
             BenchCommand.class,
             HelpCommand.class

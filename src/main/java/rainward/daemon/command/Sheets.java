@@ -12,7 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Results as JSON and as columns of text. */
-final class Sheets {
+public final class Sheets {
 
     private static final ObjectMapper JSON = JsonMapper.builder()
             .addModule(new Jdk8Module())
@@ -23,7 +23,7 @@ final class Sheets {
 
     private Sheets() {}
 
-    static String json(Object result) {
+    public static String json(Object result) {
         try {
             return JSON.writeValueAsString(result);
         } catch (JsonProcessingException e) {
@@ -32,7 +32,7 @@ final class Sheets {
     }
 
     /** Rows in columns as wide as their widest cell, two blanks between; the last one runs free. */
-    static String columns(List<List<String>> rows) {
+    public static String columns(List<List<String>> rows) {
         int columns = rows.stream().mapToInt(List::size).max().orElse(0);
         int[] width = new int[columns];
         for (List<String> row : rows) {

@@ -11,6 +11,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.word.Answer;
 import rainward.daemon.word.StageDesk;
+import rainward.daemon.yard.UseDesk;
 import rainward.store.journal.StageWord;
 
 /** What done and undo share: a word about a stage of a field, written into the journal. */
@@ -45,12 +46,17 @@ public abstract class StageCommand extends OfficeCommand {
         return StageWord.Means.UNSAID;
     }
 
+    /** What was worked and used. */
+    UseDesk.Said use() {
+        return UseDesk.Said.NOTHING;
+    }
+
     @Override
     int work(Office office) {
         StageDesk.Said said =
                 new StageDesk.Said(verb(), field, stage, Optional.ofNullable(at), by, means());
-        Answer answer =
-                office.store().inTransaction(books -> new StageDesk(office).take(books, said));
+        Answer answer = office.store()
+                .inTransaction(books -> new StageDesk(office).take(books, said, use()));
         show(answer, answer::words);
         return answer.refused() ? Refusal.BAD_INPUT : 0;
     }
@@ -62,7 +68,10 @@ public abstract class StageCommand extends OfficeCommand {
                 "Write down that a stage of a field is done.",
                 "",
                 "Safe to repeat. A stage cannot be done before an earlier one, unless the earlier",
-                "one is passed over on purpose."
+                "one is passed over on purpose.",
+                "",
+                "With --acres and --used it goes into the book of the shed what was really worked",
+                "and used; undoing the stage takes that back too."
             })
     public static final class Done extends StageCommand {
 
@@ -78,10 +87,33 @@ public abstract class StageCommand extends OfficeCommand {
         String mix;
 
         @Option(
-                names = "--passing-over",
+                names = {"--without", "--passing-over"},
                 paramLabel = "STAGE",
                 description = "An earlier stage that is left out on purpose; may be repeated.")
         List<String> passingOver = List.of();
+
+        @Option(
+                names = {"--acres", "--area"},
+                paramLabel = "AREA",
+                description = "Ground really worked: 4.5ac or 1.8ha. Else the whole field.")
+        @Nullable
+        String area;
+
+        @Option(
+                names = "--used",
+                paramLabel = "WHAT=AMOUNT",
+                description = "What was really used: turnip=12lb, urea=300lb; may be repeated.")
+        List<String> used = List.of();
+
+        @Option(
+                names = "--as-reckoned",
+                description = "What the load sheet reckons for that ground was used.")
+        boolean asReckoned;
+
+        @Override
+        UseDesk.Said use() {
+            return new UseDesk.Said(Optional.ofNullable(area), used, asReckoned);
+        }
 
         @Override
         StageWord.Means means() {

@@ -28,6 +28,11 @@ public record Answer(String outcome, String words) {
                         : new Answer(REFUSED, verdict.words());
     }
 
+    /** The same with more words behind. */
+    Answer with(String more) {
+        return new Answer(outcome, words + more);
+    }
+
     /** True where nothing was written because it cannot be. */
     public boolean refused() {
         return outcome.equals(REFUSED);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.yard.UseDesk;
 import rainward.farm.Field;
 import rainward.farm.Recipe;
 import rainward.farm.Stage;
@@ -49,6 +50,11 @@ public final class StageDesk {
 
     /** Writes the word down. */
     public Answer take(Books books, Said said) {
+        return take(books, said, UseDesk.Said.NOTHING);
+    }
+
+    /** Writes the word down, and what was worked and used beside it. */
+    public Answer take(Books books, Said said, UseDesk.Said use) {
         String name = office.fieldNamed(said.field());
         Field field = books.fields().named(name).orElseThrow();
         Recipe recipe = recipeOf(field);
@@ -65,7 +71,14 @@ public final class StageDesk {
             case DONE -> books.journal().done(word, field, recipe);
             case UNDO -> books.journal().undo(word, field, recipe);
         };
-        return Answer.of(verdict);
+        if (said.verb() != Verb.DONE || verdict instanceof Verdict.Refused) {
+            return Answer.of(verdict);
+        }
+        String more = books.journal()
+                .lineOfDone(name, word.stage())
+                .map(line -> new UseDesk(office).take(books, line, use))
+                .orElse("");
+        return Answer.of(verdict).with(more);
     }
 
     private Recipe recipeOf(Field field) {

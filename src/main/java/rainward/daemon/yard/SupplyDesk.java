@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.settings.InputSettings;
 import rainward.farm.Field;
 import rainward.farm.MixComponent;
+import rainward.farm.Operation;
 import rainward.farm.UnitSystem;
 import rainward.input.Gap;
 import rainward.input.load.LoadSheet;
@@ -46,6 +48,8 @@ public final class SupplyDesk {
         List<Gap> gaps = new ArrayList<>(sheet.gaps());
         Stock stock = stock(books);
         gaps.addAll(stock.gaps());
+        gaps.addAll(spreadGaps(books, sheet, day));
+        gaps.addAll(new SprayDesk(office).stops(books, sheet));
         sheet.totals().stream()
                 .filter(total -> !stock.onHandKg().containsKey(total.what()))
                 .forEach(total -> gaps.add(neverCounted(total.what())));
@@ -56,6 +60,20 @@ public final class SupplyDesk {
                 .forEach(tag -> gaps.add(oldTag(tag)));
         return new LoadSheet(
                 day, sheet.machines(), sheet.totals(), gaps.stream().distinct().toList());
+    }
+
+    /** What is not known of the fields that are spread on this day. */
+    private List<Gap> spreadGaps(Books books, LoadSheet sheet, LocalDate day) {
+        Set<String> spread = sheet.machines().stream()
+                .flatMap(machine -> machine.lines().stream())
+                .filter(line -> line.item().place().operation() == Operation.SPREAD)
+                .map(line -> line.item().place().field())
+                .collect(Collectors.toSet());
+        return new SpreadDesk(office)
+                .all(books, day).stream()
+                        .filter(one -> spread.contains(one.asked().plot().field()))
+                        .flatMap(one -> one.gaps().stream())
+                        .toList();
     }
 
     private static Gap neverCounted(String item) {

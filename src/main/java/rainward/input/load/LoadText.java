@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rainward.farm.Operation;
+import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.input.Caution;
 import rainward.input.Gap;
@@ -101,20 +102,27 @@ public final class LoadText {
 
     private String amounts(Line line) {
         String all = line.amounts().stream()
-                .map(amount -> amount.what() + " " + units.mass(amount.massKg()))
+                .map(amount -> amount.what() + " " + mass(amount.massKg()) + rate(line, amount))
                 .collect(Collectors.joining(", "));
         return line.loads() > 0
                 ? all + ", in " + line.loads() + (line.loads() == 1 ? " load" : " loads")
                 : all;
     }
 
+    /** A spreader is set by its rate. */
+    private String rate(Line line, LoadSheet.Amount amount) {
+        return line.item().place().operation() == Operation.SPREAD
+                ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
+                : "";
+    }
+
     private void fill(Fill fill) {
         String where = fill.afterHa() == 0
                 ? "at the gate of " + fill.field()
                 : "in " + fill.field() + " after " + units.area(fill.afterHa());
-        String boxes = fill.perBoxKg().stream().map(units::mass).collect(Collectors.joining(" + "));
+        String boxes = fill.perBoxKg().stream().map(this::mass).collect(Collectors.joining(" + "));
         put(
-                "  fill " + where + ": " + units.mass(fill.addKg()) + " " + fill.mix()
+                "  fill " + where + ": " + mass(fill.addKg()) + " " + fill.mix()
                         + (fill.perBoxKg().size() > 1 ? " (" + boxes + ")" : "")
                         + (fill.emptied() ? ", empty the boxes first" : ""),
                 "       ");
@@ -123,16 +131,22 @@ public final class LoadText {
     private void total(Total total) {
         String pull = total.pull().map(this::bags).orElse("");
         put(
-                "  " + total.what() + ": " + units.mass(total.needKg())
-                        + (total.spareKg() > 0 ? ", spare " + units.mass(total.spareKg()) : "")
+                "  " + total.what() + ": " + mass(total.needKg())
+                        + (total.spareKg() > 0 ? ", spare " + mass(total.spareKg()) : "")
                         + pull,
                 "    ");
     }
 
     private String bags(SeedLot.Pull pull) {
         return "; take " + pull.wholeBags() + (pull.wholeBags() == 1 ? " bag" : " bags")
-                + (pull.openedKg() > 0 ? " and " + units.mass(pull.openedKg()) + " loose" : "")
-                + (pull.shortKg() > 0 ? "; SHORT OF " + units.mass(pull.shortKg()) : "");
+                + (pull.openedKg() > 0 ? " and " + mass(pull.openedKg()) + " loose" : "")
+                + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
+    }
+
+    /** Nobody weighs a load of lime to the tenth of a pound. */
+    private String mass(double massKg) {
+        double shown = units.shown(Quantity.MASS, massKg);
+        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
     }
 
     private static Set<Caution> cautions(LoadSheet sheet) {

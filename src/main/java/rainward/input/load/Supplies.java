@@ -36,7 +36,7 @@ public record Supplies(
     }
 
     /** Tags that somebody has read, by species. */
-    Map<String, SeedTag> tags() {
+    public Map<String, SeedTag> tags() {
         return seed.values().stream()
                 .filter(lot -> lot.tag().isPresent())
                 .collect(Collectors.toMap(SeedLot::species, lot -> lot.tag().orElseThrow()));

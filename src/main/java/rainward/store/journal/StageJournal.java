@@ -44,6 +44,19 @@ public final class StageJournal {
         return table.of(field);
     }
 
+    /** The line that says a stage of this round is done, if there is one. */
+    public Optional<JournalEntry> lineOfDone(String field, String stage) {
+        return JournalReading.thisRound(table.of(field)).stream()
+                .filter(entry -> entry.kind() == JournalEntry.Kind.DONE)
+                .filter(entry -> entry.concerns(stage))
+                .reduce((first, second) -> second);
+    }
+
+    /** Every line of every field, what was undone too. */
+    public List<JournalEntry> everything() {
+        return table.all();
+    }
+
     /** Work on a stage began; told twice, it stands there once. */
     public Verdict started(StageWord word, Field field, Recipe recipe) {
         StageRules rules = rules(field, recipe);

@@ -91,6 +91,21 @@ public final class Ledger {
                 Json.read(row.getString("entry"), type));
     }
 
+    /** Of a kind, what came with a line of the journal and was not taken back by itself. */
+    public <T> List<T> ofJournal(long journal, Class<T> type) {
+        return handle.createQuery("""
+                        select entry from ledger where kind = :kind and journal = :journal
+                          and not exists
+                            (select 1 from ledger as other where other.undoes = ledger.id)
+                        order by id
+                        """)
+                .bind("kind", LedgerKind.of(type).name())
+                .bind("journal", journal)
+                .mapTo(String.class)
+                .map(text -> Json.read(text, type))
+                .list();
+    }
+
     /** Lines of any kind and standing, those taken back too: what was ever written. */
     public int everWritten() {
         return handle.createQuery("select count(*) from ledger")

@@ -8,6 +8,7 @@ import rainward.daemon.command.DeskCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.LoadFigures;
+import rainward.daemon.yard.Typed;
 import rainward.farm.UnitSystem;
 import rainward.input.load.LoadSheet;
 import rainward.input.load.LoadText;

@@ -1,4 +1,4 @@
-package rainward.daemon.command;
+package rainward.daemon.yard.command;
 
 import java.io.PrintWriter;
 import java.util.Locale;
@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rainward.daemon.command.Sheets;
 import rainward.daemon.office.Refusal;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;

@@ -1,4 +1,4 @@
-package rainward.daemon.yard.command;
+package rainward.daemon.yard;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,7 +12,7 @@ import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 
 /** What people type, turned into units inside; what cannot be read is refused in one sentence. */
-final class Typed {
+public final class Typed {
 
     private static final Pattern AMOUNT = Pattern.compile("([0-9]*\\.?[0-9]+)\\s*([A-Za-z/]*)");
 
@@ -28,7 +28,7 @@ final class Typed {
     private Typed() {}
 
     /** An amount above nothing, or nothing at all; a bare number is in the units of the farm. */
-    static double amount(String what, String text, Quantity quantity, UnitSystem farm) {
+    public static double amount(String what, String text, Quantity quantity, UnitSystem farm) {
         Matcher parts = AMOUNT.matcher(text.strip());
         if (parts.matches()) {
             double number = Double.parseDouble(parts.group(1));
@@ -49,7 +49,7 @@ final class Typed {
     }
 
     /** An amount above nothing. */
-    static double positive(String what, String text, Quantity quantity, UnitSystem farm) {
+    public static double positive(String what, String text, Quantity quantity, UnitSystem farm) {
         double inside = amount(what, text, quantity, farm);
         if (inside <= 0) {
             throw Refusal.badInput(what + " is '" + text + "': it must be above 0.");
@@ -58,7 +58,7 @@ final class Typed {
     }
 
     /** Units by their word, else the farm's. */
-    static UnitSystem units(@Nullable String text, UnitSystem farm) {
+    public static UnitSystem units(@Nullable String text, UnitSystem farm) {
         if (text == null) {
             return farm;
         }
@@ -70,7 +70,7 @@ final class Typed {
     }
 
     /** A day, else the one given. */
-    static LocalDate day(@Nullable String text, LocalDate otherwise) {
+    public static LocalDate day(@Nullable String text, LocalDate otherwise) {
         try {
             return Optional.ofNullable(text).map(LocalDate::parse).orElse(otherwise);
         } catch (DateTimeException e) {
@@ -79,7 +79,7 @@ final class Typed {
     }
 
     /** {@code turnip=12lb}: a name and an amount of it. */
-    static Map.Entry<String, String> pair(String what, String text) {
+    public static Map.Entry<String, String> pair(String what, String text) {
         int parting = text.lastIndexOf('=');
         if (parting < 1 || parting == text.length() - 1) {
             throw Refusal.badInput(

@@ -1,0 +1,58 @@
+package rainward.daemon.yard.command;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rainward.daemon.command.DeskCommand;
+import rainward.daemon.office.NameMatch;
+import rainward.daemon.office.Office;
+import rainward.daemon.yard.EnterDesk;
+import rainward.intake.RecordTable;
+
+/** Takes a table of records in. */
+@Command(
+        name = "enter",
+        description = {
+            "Take a table (CSV with a header) into the ledger, all of it or nothing.",
+            "",
+            "  soil-tests  field, sampled_on, ph, buffer_ph, buffer_method, p_ppm, p_method,",
+            "              k_ppm, k_method, cec",
+            "  tags        species, lot, purity_percent, germination_percent, on (day of the",
+            "              test); also dormant_percent, coating_percent, coating_in_purity",
+            "  harvests    field, crop, on, yield_lb_per_ac or yield_kg_per_ha",
+            "  stock       item, on, lb or kg, what (counted or received)",
+            "  sprays      field, product, crop, on, label_days (plant-back interval that the",
+            "              label asks for before this crop; left empty nobody guesses it)",
+            "",
+            "Safe to repeat: a line that stands there already is not written again."
+        })
+public final class EnterCommand extends DeskCommand {
+
+    @Parameters(index = "0", paramLabel = "KIND", description = "What the table holds.")
+    String kind = "";
+
+    @Parameters(index = "1", paramLabel = "FILE", description = "The table.")
+    Path file = Path.of("");
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who says so.")
+    String by = "office";
+
+    @Override
+    protected int serve(Office office) {
+        List<String> words = Arrays.stream(RecordTable.Kind.values())
+                .map(one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .toList();
+        String meant = NameMatch.of(kind, words).orRefuse("kind of table");
+        EnterDesk.Took took = new EnterDesk(office)
+                .take(file, RecordTable.Kind.values()[words.indexOf(meant)], by);
+        tell(
+                took,
+                () -> took.written() + " lines of " + meant + " written, " + took.known()
+                        + " stood there already.");
+        return 0;
+    }
+}
