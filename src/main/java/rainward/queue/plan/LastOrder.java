@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import rainward.farm.Stage;
 import rainward.farm.Window;
 import rainward.queue.model.Shifts;
 import rainward.queue.model.Yields;
@@ -16,10 +21,12 @@ import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Genome;
+import rainward.queue.shop.Decoder;
 
 /**
- * The row of fields that leads to the order given out before. Every machine does its fields in the
- * order of the row; so the row is any that agrees with the fields of each machine in turn.
+ * The row of fields that leads to the order given out before. Every machine does its work in the
+ * order of the row; so the row is any that agrees with the work of each machine in turn. A field
+ * with a long wait between its stages stands in the row once for each part.
  */
 final class LastOrder {
 
@@ -28,45 +35,65 @@ final class LastOrder {
 
     private final PlanProblem problem;
     private final Plan order;
+    private final Decoder decoder;
     private final Map<String, Integer> index = new HashMap<>();
-    private final Map<Integer, Set<Integer>> before = new HashMap<>();
 
-    private LastOrder(PlanProblem problem, Plan order) {
+    /** Parts that stand before a part, on its machine or of its field. */
+    private final Map<Part, Set<Part>> before = new LinkedHashMap<>();
+
+    private LastOrder(PlanProblem problem, Plan order, Decoder decoder) {
         this.problem = problem;
         this.order = order;
+        this.decoder = decoder;
         for (int i = 0; i < problem.jobs().size(); i++) {
-            index.put(problem.jobs().get(i).name(), i);
-            before.put(i, new HashSet<>());
+            index.putIfAbsent(problem.jobs().get(i).name(), i);
         }
         readMachines();
     }
 
+    /** A field, or the part of it between two long waits. */
+    private record Part(int item, int part) {}
+
     /** Genomes that lead back to the order, as nearly as time and forecast still allow. */
-    static List<Genome> of(PlanProblem problem, Plan order, int genes) {
-        LastOrder last = new LastOrder(problem, order);
+    static List<Genome> of(PlanProblem problem, Plan order, Decoder decoder) {
+        LastOrder last = new LastOrder(problem, order, decoder);
         int[] row = last.row();
-        int[] choices = last.waits(genes);
+        int[] choices = last.waits(decoder.genes());
         int[] shiftsOnly = choices.clone();
         last.dropUnusedOvertime(shiftsOnly);
         return List.of(new Genome(row, choices), new Genome(row.clone(), shiftsOnly));
     }
 
     private void readMachines() {
-        Map<String, Integer> last = new HashMap<>();
+        Map<String, Part> last = new HashMap<>();
         for (PlanItem item : inTime()) {
-            int field = index.getOrDefault(item.place().field(), -1);
-            int previous = last.getOrDefault(item.hands().machine(), field);
-            if (field >= 0 && previous != field) {
-                earlier(field).add(previous);
-            }
-            if (field >= 0) {
-                last.put(item.hands().machine(), field);
+            Optional<Part> part = partOf(item);
+            part.ifPresent(p -> {
+                Set<Part> earlier = before.computeIfAbsent(p, k -> new HashSet<>());
+                Part previous = last.put(item.hands().machine(), p);
+                if (previous != null && !previous.equals(p)) {
+                    earlier.add(previous);
+                }
+            });
+        }
+        for (int i = 0; i < problem.jobs().size(); i++) {
+            for (int part = 0; part < decoder.parts(i); part++) {
+                Set<Part> earlier = before.computeIfAbsent(new Part(i, part), k -> new HashSet<>());
+                if (part > 0) {
+                    earlier.add(new Part(i, part - 1));
+                }
             }
         }
     }
 
-    private Set<Integer> earlier(int field) {
-        return before.getOrDefault(field, new HashSet<>());
+    private Optional<Part> partOf(PlanItem item) {
+        return Optional.ofNullable(index.get(item.place().field())).flatMap(i -> {
+            List<Stage> stages = problem.jobs().get(i).recipe().stages();
+            return IntStream.range(0, stages.size())
+                    .filter(s -> stages.get(s).name().equals(item.place().stage()))
+                    .mapToObj(s -> new Part(i, decoder.part(i, s)))
+                    .findFirst();
+        });
     }
 
     private List<PlanItem> inTime() {
@@ -77,30 +104,21 @@ final class LastOrder {
 
     /** Fields in an order that agrees with all machines; those that were left out come last. */
     private int[] row() {
-        List<Integer> rest = new ArrayList<>();
-        for (PlanItem item : inTime()) {
-            int field = index.getOrDefault(item.place().field(), -1);
-            if (field >= 0 && !rest.contains(field)) {
-                rest.add(field);
-            }
-        }
-        for (int i = 0; i < problem.jobs().size(); i++) {
-            if (!rest.contains(i)) {
-                rest.add(i);
-            }
-        }
-        List<Integer> row = new ArrayList<>();
+        List<Part> rest = new ArrayList<>(before.keySet());
+        Set<Part> placed = new LinkedHashSet<>();
         while (!rest.isEmpty()) {
-            Integer next = rest.stream()
-                    .filter(f -> row.containsAll(earlier(f)))
+            Part next = rest.stream()
+                    .filter(p -> placed.containsAll(before.getOrDefault(p, Set.of())))
                     .findFirst()
                     .orElse(rest.get(0));
-            row.add(next);
+            placed.add(next);
             rest.remove(next);
         }
-        row.sort(Comparator.comparing(
-                f -> !problem.jobs().get(f).field().status().pinnedFirst()));
-        return row.stream().mapToInt(f -> f).toArray();
+        return placed.stream()
+                .sorted(Comparator.comparing(
+                        p -> !problem.jobs().get(p.item()).field().status().pinnedFirst()))
+                .mapToInt(Part::item)
+                .toArray();
     }
 
     /** The latest wait that does not delay seeding beyond where it was. */

@@ -64,7 +64,9 @@ final class NoRoom {
     private Optional<Integer> seeding(Item item) {
         Decoder alone = new Decoder(new Shop(
                 shop.now(), shop.ways(), shop.crew(), List.of(item), shop.prices(), shop.stock()));
-        return alone.placements(new Genome(new int[] {0}, new int[alone.genes()])).stream()
+        return alone
+                .placements(new Genome(alone.row(new int[] {0}), new int[alone.genes()]))
+                .stream()
                 .filter(p -> p.option() >= 0)
                 .findFirst()
                 .map(Placement::start);

@@ -13,17 +13,17 @@ import rainward.queue.shop.Decoder;
 final class Starts {
 
     private final PlanProblem problem;
-    private final int genes;
+    private final Decoder decoder;
 
-    private Starts(PlanProblem problem, int genes) {
+    private Starts(PlanProblem problem, Decoder decoder) {
         this.problem = problem;
-        this.genes = genes;
+        this.decoder = decoder;
     }
 
     static List<Genome> of(PlanProblem problem, Decoder decoder) {
-        Starts starts = new Starts(problem, decoder.genes());
+        Starts starts = new Starts(problem, decoder);
         List<Genome> all = new ArrayList<>();
-        problem.lastOrder().ifPresent(o -> all.addAll(LastOrder.of(problem, o, decoder.genes())));
+        problem.lastOrder().ifPresent(o -> all.addAll(LastOrder.of(problem, o, decoder)));
         all.add(starts.by(Comparator.comparingDouble(j -> -worthNow(j))));
         all.add(starts.by(Comparator.comparing(Job::name)));
         return all;
@@ -38,7 +38,7 @@ final class Starts {
                         .thenComparing(i -> i))
                 .mapToInt(i -> i)
                 .toArray();
-        return new Genome(items, new int[genes]);
+        return new Genome(decoder.row(items), new int[decoder.genes()]);
     }
 
     private Job job(int index) {

@@ -6,12 +6,16 @@ package rainward.queue.search;
  */
 public interface Decoding {
 
-    /** How many items are ordered. */
+    /** How many items there are. */
     int items();
 
-    /**
-     * How many of them stand first, ahead of the others: items {@code 0} to {@code pinned() - 1}.
-     */
+    /** How many places an order has; an item may stand at several, each time for its next part. */
+    int places();
+
+    /** Items of the same kinship go well together, side by side: they lie at one place. */
+    int kinship(int item);
+
+    /** How many places at the front belong to items that stand ahead of all others. */
     int pinned();
 
     /** How many choices gene {@code gene} has; at least one. */

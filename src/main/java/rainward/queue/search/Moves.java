@@ -1,6 +1,7 @@
 package rainward.queue.search;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Small changes of a genome that can be taken back: an item put elsewhere, two items swapped, a run
@@ -12,6 +13,7 @@ final class Moves {
     private static final double SWAP_SHARE = 0.25;
     private static final double RUN_SHARE = 0.15;
     private static final double NEAR_SHARE = 0.3;
+    private static final double KIN_SHARE = 0.3;
     private static final int LONGEST_RUN = 4;
     private static final int NEAR = 5;
 
@@ -20,6 +22,7 @@ final class Moves {
     private final Genome current;
     private final Genome next;
     private final int[] free;
+    private final boolean kin;
     private int from;
     private int to;
     private int gene;
@@ -30,10 +33,15 @@ final class Moves {
         current = start.copy();
         next = start.copy();
         free = freeGenes(decoding);
+        kin = IntStream.range(0, decoding.items())
+                        .map(decoding::kinship)
+                        .distinct()
+                        .count()
+                < decoding.items();
     }
 
     private static int[] freeGenes(Decoding decoding) {
-        return java.util.stream.IntStream.range(0, decoding.genes())
+        return IntStream.range(0, decoding.genes())
                 .filter(g -> decoding.choices(g) > 1)
                 .toArray();
     }
@@ -52,7 +60,7 @@ final class Moves {
         gene = -1;
         from = 0;
         to = -1;
-        int movable = Math.max(decoding.pinned(), decoding.items() - decoding.pinned());
+        int movable = Math.max(decoding.pinned(), decoding.places() - decoding.pinned());
         if (movable < 2 || (free.length > 0 && random.nextDouble() < CHOICE_SHARE)) {
             return rechoose();
         }
@@ -70,11 +78,10 @@ final class Moves {
         if (gene >= decoding.items()) {
             return Decoding.Change.EVERYWHERE;
         }
-        int at = position(gene);
-        return new Decoding.Change(at, at);
+        return new Decoding.Change(firstPlace(gene), lastPlace(gene));
     }
 
-    private int position(int item) {
+    private int firstPlace(int item) {
         int k = 0;
         while (current.order()[k] != item) {
             k++;
@@ -82,14 +89,23 @@ final class Moves {
         return k;
     }
 
+    private int lastPlace(int item) {
+        int k = current.order().length - 1;
+        while (current.order()[k] != item) {
+            k--;
+        }
+        return k;
+    }
+
     private void reorder() {
         int pinned = decoding.pinned();
-        int rest = decoding.items() - pinned;
-        boolean ahead = pinned > 1 && (rest < 2 || random.nextInt(decoding.items()) < pinned);
+        int rest = decoding.places() - pinned;
+        boolean ahead = pinned > 1 && (rest < 2 || random.nextInt(decoding.places()) < pinned);
         int low = ahead ? 0 : pinned;
-        int high = ahead ? pinned : decoding.items();
+        int high = ahead ? pinned : decoding.places();
         int a = low + random.nextInt(high - low);
-        int b = other(a, low, high);
+        boolean besideKin = kin && random.nextDouble() < KIN_SHARE;
+        int b = besideKin ? besideKin(a, low, high) : other(a, low, high);
         double kind = random.nextDouble();
         if (kind < SWAP_SHARE) {
             swap(Math.min(a, b), Math.max(a, b));
@@ -97,6 +113,20 @@ final class Moves {
             int length = kind < SWAP_SHARE + RUN_SHARE ? 2 + random.nextInt(LONGEST_RUN - 1) : 1;
             shift(a, b, Math.min(length, Math.abs(a - b)));
         }
+    }
+
+    /** A place beside another item of the same kinship, or any where there is none. */
+    private int besideKin(int a, int low, int high) {
+        int[] order = current.order();
+        int kinship = decoding.kinship(order[a]);
+        int from = random.nextInt(high - low);
+        for (int k = 0; k < high - low; k++) {
+            int b = low + (from + k) % (high - low);
+            if (order[b] != order[a] && decoding.kinship(order[b]) == kinship) {
+                return b;
+            }
+        }
+        return other(a, low, high);
     }
 
     private int other(int a, int low, int high) {

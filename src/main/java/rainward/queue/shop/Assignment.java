@@ -8,6 +8,9 @@ final class Assignment {
 
     private static final int KEY_SCALE = 1024;
 
+    /** A machine that was told to do it goes before all others, where it can do it as told. */
+    private static final long KEPT_FIRST = Long.MAX_VALUE / 2;
+
     private final Shop shop;
     private final Hands hands;
     private final Fit fit = new Fit();
@@ -57,6 +60,13 @@ final class Assignment {
     void forget(int item) {
         if (recording) {
             recorded.removeIf(p -> p.item() == item && !underWay(p));
+        }
+    }
+
+    /** Drops what was recorded of a chain that is tried anew. */
+    void forget(int item, Chain chain) {
+        if (recording) {
+            recorded.removeIf(p -> p.item() == item && chain.tasks().contains(p.task()));
         }
     }
 
@@ -120,6 +130,9 @@ final class Assignment {
                 continue;
             }
             long key = (long) fit.finish() * KEY_SCALE + Math.min(road, KEY_SCALE - 1);
+            if (keeps(task.habit(), hand.machine(), fit.start())) {
+                key -= KEPT_FIRST;
+            }
             if (key < bestKey) {
                 bestKey = key;
                 best = h;
@@ -129,6 +142,11 @@ final class Assignment {
             }
         }
         return best;
+    }
+
+    private boolean keeps(Task.Habit habit, int machine, int begin) {
+        return habit.machine() == machine
+                && habit.keptBy(machine, hands.lastTask(row, machine), begin);
     }
 
     private int road(int machine, int site) {

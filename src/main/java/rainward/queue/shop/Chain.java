@@ -1,5 +1,6 @@
 package rainward.queue.shop;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -11,7 +12,26 @@ import java.util.List;
  */
 public record Chain(int ready, int latest, List<Task> tasks) {
 
+    /**
+     * After a wait of this length other work should not stand still; chosen by experiment [min].
+     */
+    private static final int LONG_WAIT_MINUTES = 60;
+
     public Chain {
         tasks = List.copyOf(tasks);
+    }
+
+    /** The parts between long waits, so that machines can do other work during these. */
+    List<Chain> parts() {
+        List<Chain> parts = new ArrayList<>();
+        int from = 0;
+        for (int t = 1; t <= tasks.size(); t++) {
+            if (t == tasks.size() || tasks.get(t).waits().least() >= LONG_WAIT_MINUTES) {
+                parts.add(new Chain(
+                        ready, from == 0 ? latest : Task.NO_LIMIT, tasks.subList(from, t)));
+                from = t;
+            }
+        }
+        return parts;
     }
 }

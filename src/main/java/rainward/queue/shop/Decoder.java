@@ -3,13 +3,14 @@ package rainward.queue.shop;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import rainward.queue.search.Decoding;
 import rainward.queue.search.Genome;
 
 /**
- * Serial schedule generation (Kolisch 1996): items in order, each with all its tasks as early as
- * its machines, people and open hours allow; an item that does not fit is skipped, and so is one
- * that costs more than it earns, unless it is to stand first.
+ * Serial schedule generation (Kolisch 1996): items in order, each with its tasks as early as its
+ * machines, people and open hours allow; an item that does not fit is skipped, and so is one that
+ * costs more than it earns, unless it is to stand first.
  */
 public final class Decoder implements Decoding {
 
@@ -24,10 +25,16 @@ public final class Decoder implements Decoding {
     private final double[][] triedSums;
     private final int[] notBefore;
     private final int[] underWay;
+    private final Chain[][] parts;
+    private final int[] progressNote;
+    private final boolean[] excluded;
+    private final int[] site;
+    private final int places;
     private final int pinned;
     private final double pinnedLost;
     private int triedFrom;
     private int triedTo;
+    private int endOfPart;
 
     /** Prepares the rows of state, one for each place in the order. */
     public Decoder(Shop shop) {
@@ -35,16 +42,42 @@ public final class Decoder implements Decoding {
         int n = shop.items().size();
         underWay = new int[n];
         Arrays.fill(underWay, NOT_GOING);
-        int going = shop.items().stream().mapToInt(i -> i.underWay().size()).sum();
-        hands = new Hands(shop.machines(), shop.people(), going);
+        parts = shop.items().stream().map(Decoder::parts).toArray(Chain[][]::new);
+        progressNote = new int[n];
+        excluded = new boolean[n];
+        site = shop.items().stream().mapToInt(Decoder::site).toArray();
+        int notes = shop.items().stream().mapToInt(i -> i.underWay().size()).sum();
+        for (int i = 0; i < n; i++) {
+            progressNote[i] = parts[i].length > 1 ? notes++ : WHOLE;
+        }
+        hands = new Hands(shop.machines(), shop.people(), notes);
         assignment = new Assignment(shop, hands);
-        kept = new int[n + 1][hands.length()];
-        tried = new int[n + 1][hands.length()];
-        keptSums = new double[n + 1][1 + shop.stock().length];
-        triedSums = new double[n + 1][1 + shop.stock().length];
+        places = Arrays.stream(parts).mapToInt(p -> p.length).sum();
+        kept = new int[places + 1][hands.length()];
+        tried = new int[places + 1][hands.length()];
+        keptSums = new double[places + 1][1 + shop.stock().length];
+        triedSums = new double[places + 1][1 + shop.stock().length];
         notBefore = new int[longestChain()];
-        pinned = (int) shop.items().stream().filter(Item::first).count();
+        pinned = IntStream.range(0, n)
+                .filter(i -> shop.items().get(i).first())
+                .map(i -> parts[i].length)
+                .sum();
         pinnedLost = 1 + shop.items().stream().mapToDouble(Decoder::mostEarned).sum();
+    }
+
+    /** Only an item with one way to finish it has parts: others may have to begin again. */
+    private static Chain[] parts(Item item) {
+        List<Chain> ways = item.chains();
+        return ways.size() > 1 || !item.underWay().isEmpty()
+                ? new Chain[] {ways.get(0)}
+                : ways.get(0).parts().toArray(Chain[]::new);
+    }
+
+    private static int site(Item item) {
+        return item.chains().get(0).tasks().stream()
+                .mapToInt(Task::site)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** Nothing that others can earn makes up for a pinned item that is left out. */
@@ -71,6 +104,37 @@ public final class Decoder implements Decoding {
     }
 
     @Override
+    public int places() {
+        return places;
+    }
+
+    /** An order in which all parts of an item follow each other. */
+    public int[] row(int[] items) {
+        return Arrays.stream(items)
+                .flatMap(i -> IntStream.generate(() -> i).limit(parts[i].length))
+                .toArray();
+    }
+
+    /** How many parts an item has. */
+    public int parts(int item) {
+        return parts[item].length;
+    }
+
+    /** Which part of an item a stage belongs to. */
+    public int part(int item, int stage) {
+        int part = parts[item].length - 1;
+        while (part > 0 && parts[item][part].tasks().get(0).stage() > stage) {
+            part--;
+        }
+        return part;
+    }
+
+    @Override
+    public int kinship(int item) {
+        return site[item];
+    }
+
+    @Override
     public int pinned() {
         return pinned;
     }
@@ -93,20 +157,20 @@ public final class Decoder implements Decoding {
     public double tryOut(Genome genome, Change change) {
         assignment.useOvertime(genome.choices(), items());
         triedFrom = change.first();
-        triedTo = items();
+        triedTo = places;
         if (triedFrom == 0) {
             startUp();
         }
-        for (int k = triedFrom; k < items(); k++) {
+        for (int k = triedFrom; k < places; k++) {
             boolean fresh = k == triedFrom && k > 0;
             step(genome, k, fresh ? kept[k] : tried[k], fresh ? keptSums[k] : triedSums[k]);
             if (k >= change.last() && asBefore(k + 1)) {
                 triedTo = k + 1;
                 double gain = triedSums[k + 1][0] - keptSums[k + 1][0];
-                return keptSums[items()][0] + gain;
+                return keptSums[places][0] + gain;
             }
         }
-        return triedSums[items()][0];
+        return triedSums[places][0];
     }
 
     /** True where all that follows goes as it went for the genome kept last. */
@@ -134,23 +198,70 @@ public final class Decoder implements Decoding {
                 hands.note(tried[0], going, ends ? assignment.finish() : NOT_GOING);
                 underWay[i] = going++;
             }
+            if (progressNote[i] != WHOLE) {
+                hands.note(tried[0], progressNote[i], excluded[i] ? FAILED : 0);
+            }
         }
     }
 
     private void step(Genome genome, int k, int[] before, double[] sums) {
         int item = genome.order()[k];
+        Rows rows = new Rows(before, sums, tried[k + 1], triedSums[k + 1]);
         int wait = shop.items().get(item).starts()[genome.choices()[item]];
-        for (Chain chain : shop.items().get(item).chains()) {
-            if (runs(item, chain, wait, new Rows(before, sums, tried[k + 1], triedSums[k + 1]))) {
-                return;
-            }
-        }
-        assignment.forget(item);
-        copy(before, sums, k + 1);
-        if (shop.items().get(item).first()) {
-            triedSums[k + 1][0] -= pinnedLost;
+        if (progressNote[item] == WHOLE ? !whole(item, wait, rows) : !part(item, wait, rows)) {
+            assignment.forget(item);
+            copy(before, sums, k + 1);
+            fail(item, k + 1);
         }
     }
+
+    private boolean whole(int item, int wait, Rows rows) {
+        int after = underWay[item] < 0 ? NOT_GOING : hands.noted(rows.before, underWay[item]);
+        if (excluded[item]) {
+            return false;
+        }
+        for (Chain chain : shop.items().get(item).chains()) {
+            if (runs(item, new Asked(chain, wait, after, true), rows)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean part(int item, int wait, Rows rows) {
+        int progress = hands.noted(rows.before, progressNote[item]);
+        if (progress == FAILED) {
+            return false;
+        }
+        int done = progress & PARTS_MASK;
+        int after = done == 0 ? NOT_GOING : progress >> PARTS_BITS;
+        if (!runs(item, new Asked(parts[item][done], wait, after, false), rows)) {
+            return false;
+        }
+        hands.note(rows.after, progressNote[item], endOfPart << PARTS_BITS | (done + 1));
+        return true;
+    }
+
+    private void fail(int item, int k) {
+        boolean already =
+                progressNote[item] != WHOLE && hands.noted(tried[k], progressNote[item]) == FAILED;
+        if (progressNote[item] != WHOLE) {
+            hands.note(tried[k], progressNote[item], FAILED);
+        }
+        if (shop.items().get(item).first() && !already) {
+            triedSums[k][0] -= pinnedLost;
+        }
+    }
+
+    /**
+     * Tasks to be placed.
+     *
+     * @param chain in order
+     * @param waitUntil minute before which seed waits
+     * @param after end of the work that they follow, or that there is none
+     * @param mayBeLate true where a greatest wait after that work is not held: it goes on already
+     */
+    private record Asked(Chain chain, int waitUntil, int after, boolean mayBeLate) {}
 
     /** State before and after an item. */
     private record Rows(int[] before, double[] sums, int[] after, double[] laterSums) {}
@@ -160,13 +271,13 @@ public final class Decoder implements Decoding {
         System.arraycopy(sums, 0, triedSums[k], 0, sums.length);
     }
 
-    private boolean runs(int item, Chain chain, int wait, Rows rows) {
+    private boolean runs(int item, Asked asked, Rows rows) {
         Arrays.fill(notBefore, 0);
         for (int attempt = 0; attempt < REPAIRS; attempt++) {
             System.arraycopy(rows.before, 0, rows.after, 0, rows.before.length);
             System.arraycopy(rows.sums, 0, rows.laterSums, 0, rows.sums.length);
             assignment.on(rows.after, rows.laterSums);
-            int late = firstLate(item, chain, wait);
+            int late = firstLate(item, asked);
             if (late == NONE_LATE) {
                 return true;
             }
@@ -178,6 +289,10 @@ public final class Decoder implements Decoding {
     }
 
     private static final int NOT_GOING = -1;
+    private static final int WHOLE = -1;
+    private static final int FAILED = -1;
+    private static final int PARTS_BITS = 3;
+    private static final int PARTS_MASK = (1 << PARTS_BITS) - 1;
     private static final int NONE_LATE = -1;
     private static final int DOES_NOT_FIT = -2;
 
@@ -185,12 +300,12 @@ public final class Decoder implements Decoding {
      * Places the tasks of a chain; where one starts later than its greatest wait allows, the task
      * before it is told to start later and the index is returned.
      */
-    private int firstLate(int item, Chain chain, int wait) {
-        assignment.forget(item);
+    private int firstLate(int item, Asked asked) {
+        Chain chain = asked.chain;
+        assignment.forget(item, chain);
         double before = assignment.sum();
-        int doneAt = underWay[item] < 0 ? NOT_GOING : assignment.noted(underWay[item]);
-        boolean goesOn = doneAt != NOT_GOING;
-        int finish = goesOn ? doneAt : chain.ready();
+        boolean goesOn = asked.after != NOT_GOING;
+        int finish = goesOn ? asked.after : chain.ready();
         boolean earns = false;
         for (int t = 0; t < chain.tasks().size(); t++) {
             Task task = chain.tasks().get(t);
@@ -200,10 +315,10 @@ public final class Decoder implements Decoding {
             }
             int ready = Math.max(notBefore[t], finish + (follows ? task.waits().least() : 0));
             earns |= task.seeds().isPresent();
-            if (!assignment.assign(item, task, earns ? Math.max(ready, wait) : ready)) {
+            if (!assignment.assign(item, task, earns ? Math.max(ready, asked.waitUntil) : ready)) {
                 return DOES_NOT_FIT;
             }
-            if (t == 0 && assignment.start() > chain.latest()) {
+            if (t == 0 && startsTooLate(task, asked, finish)) {
                 return DOES_NOT_FIT;
             }
             int waited = assignment.start() - finish;
@@ -214,14 +329,21 @@ public final class Decoder implements Decoding {
             }
             finish = assignment.finish();
         }
+        endOfPart = finish;
         boolean pays = assignment.sum() > before || shop.items().get(item).first();
         return earns && !pays ? DOES_NOT_FIT : NONE_LATE;
+    }
+
+    private boolean startsTooLate(Task first, Asked asked, int finish) {
+        boolean held = asked.after != NOT_GOING && !asked.mayBeLate;
+        return assignment.start() > asked.chain.latest()
+                || (held && assignment.start() - finish > first.waits().greatest());
     }
 
     @Override
     public void keep() {
         double gain = triedSums[triedTo][0] - keptSums[triedTo][0];
-        for (int k = triedTo + 1; k <= items(); k++) {
+        for (int k = triedTo + 1; k <= places; k++) {
             keptSums[k][0] += gain;
         }
         for (int k = triedFrom == 0 ? 0 : triedFrom + 1; k <= triedTo; k++) {
@@ -234,13 +356,38 @@ public final class Decoder implements Decoding {
         }
     }
 
-    /** Every task of a genome that found a place, item by item, each in order of its chain. */
+    /**
+     * Every task of a genome that found a place, item by item, each in order of its chain. Items
+     * that were begun but cannot be finished are left out, to the good of the others.
+     */
     public List<Placement> placements(Genome genome) {
-        assignment.record(true);
-        tryOut(genome, Change.EVERYWHERE);
+        Arrays.fill(excluded, false);
+        int unfinished;
+        do {
+            assignment.record(true);
+            tryOut(genome, Change.EVERYWHERE);
+            unfinished = lastUnfinished(genome);
+            if (unfinished >= 0) {
+                excluded[unfinished] = true;
+            }
+        } while (unfinished >= 0);
         List<Placement> all = new ArrayList<>(assignment.recorded());
+        Arrays.fill(excluded, false);
         assignment.record(false);
         return all;
+    }
+
+    /** The item that was begun last of those that are not finished; below zero: none. */
+    private int lastUnfinished(Genome genome) {
+        for (int k = places - 1; k >= 0; k--) {
+            int item = genome.order()[k];
+            boolean failed = progressNote[item] != WHOLE
+                    && hands.noted(tried[places], progressNote[item]) == FAILED;
+            if (failed && !excluded[item]) {
+                return item;
+            }
+        }
+        return -1;
     }
 
     /** Days on which a genome uses overtime. */

@@ -80,6 +80,16 @@ public final class OpenTime {
         return late[stretch];
     }
 
+    /** End of the stretch where no overtime is used. */
+    public int regular(int stretch) {
+        return to[stretch];
+    }
+
+    /** Working day that the stretch lies in. */
+    public int day(int stretch) {
+        return day[stretch];
+    }
+
     /** End of the stretch on a plan that does or does not use the day's overtime. */
     public int end(int stretch, boolean[] overtime) {
         return overtime[day[stretch]] ? late[stretch] : to[stretch];

@@ -22,7 +22,8 @@ class DecoderTest {
     private static Annealing.Found search(Shop shop, long seed, long tries) {
         Decoder decoder = new Decoder(shop);
         Genome start = new Genome(
-                IntStream.range(0, shop.items().size()).toArray(), new int[decoder.genes()]);
+                decoder.row(IntStream.range(0, shop.items().size()).toArray()),
+                new int[decoder.genes()]);
         return Annealing.search(decoder, List.of(start), Effort.tries(seed, tries));
     }
 
@@ -34,6 +35,30 @@ class DecoderTest {
             double whole = new Decoder(shop).tryOut(found.best(), Decoding.Change.EVERYWHERE);
             assertThat(found.value()).isCloseTo(whole, within(1e-9));
         }
+    }
+
+    /** While one field rests between its stages, its machine works on the next. */
+    @Test
+    void aLongWaitIsFilledWithOtherWork() {
+        Shop shop = SmallShops.withWait(240, 60);
+        Decoder decoder = new Decoder(shop);
+        assertThat(decoder.places()).isEqualTo(4);
+        Genome inTurn = new Genome(new int[] {0, 1, 0, 1}, new int[decoder.genes()]);
+        Genome oneByOne = new Genome(new int[] {0, 0, 1, 1}, new int[decoder.genes()]);
+        assertThat(decoder.placements(inTurn).stream().mapToInt(Placement::finish))
+                .containsExactlyInAnyOrder(480, 540, 780, 840);
+        assertThat(decoder.placements(oneByOne).stream().mapToInt(Placement::finish))
+                .containsExactlyInAnyOrder(480, 780, 840, 1_920);
+    }
+
+    /** An item that is begun and cannot be finished is left out, and takes nobody's time. */
+    @Test
+    void anItemThatCannotBeFinishedIsNotBegun() {
+        Shop shop = SmallShops.withWait(60, 240);
+        Decoder decoder = new Decoder(shop);
+        Genome inTurn = new Genome(new int[] {0, 1, 0, 1}, new int[decoder.genes()]);
+        assertThat(decoder.tryOut(inTurn, Decoding.Change.EVERYWHERE)).isZero();
+        assertThat(decoder.placements(inTurn)).allMatch(p -> p.item() == 0).hasSize(2);
     }
 
     @Test

@@ -47,6 +47,16 @@ public final class FlowShop implements Decoding {
     }
 
     @Override
+    public int places() {
+        return items();
+    }
+
+    @Override
+    public int kinship(int item) {
+        return item;
+    }
+
+    @Override
     public int pinned() {
         return 0;
     }

@@ -46,6 +46,36 @@ final class SmallShops {
                 new double[0]);
     }
 
+    /** Two items, two tasks each on the same machine, with a wait between; two shifts of 10 h. */
+    static Shop withWait(int waitMinutes, int workMinutes) {
+        OpenTime open = new OpenTime(List.of(
+                new OpenTime.Stretch(420, 1020, 1020, 0),
+                new OpenTime.Stretch(1860, 2460, 2460, 1)));
+        double[] worth = new double[2 * 24];
+        java.util.Arrays.fill(worth, 0, workMinutes < 240 ? 48 : 24, 1);
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            Task.Waits wait = new Task.Waits(waitMinutes, Task.NO_LIMIT, new BitSet());
+            List<Task.Hand> hands = List.of(new Task.Hand(0, 0, workMinutes, open));
+            Task first = task(2 * i, 0, hands, Optional.empty());
+            Yield yield = new Yield(1, List.of(new Yield.Option(worth, -1, 0)));
+            Task second = new Task(
+                    1, 0, wait, hands, Optional.of(yield), new Task.Habit(2 * i + 1, -1, -1, 0, 0));
+            items.add(new Item(
+                    false,
+                    List.of(),
+                    List.of(new Chain(0, Task.NO_LIMIT, List.of(first, second))),
+                    new int[] {0}));
+        }
+        return new Shop(
+                0,
+                new Shop.Ways(1, new int[][] {{0}}, new int[] {0}),
+                new Shop.Start(new int[1], List.of(open), 2),
+                items,
+                new Shop.Prices(0, 0),
+                new double[0]);
+    }
+
     private static OpenTime shifts(int minutes) {
         List<OpenTime.Stretch> days = new ArrayList<>();
         for (int d = 0; d < DAYS; d++) {
