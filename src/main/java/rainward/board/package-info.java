@@ -1,9 +1,7 @@
 /**
- * Local pages and JSON for the people at the farm.
- *
- * <p>In come requests from this machine or its own network. Out come the queue, the fields, the
- * windows and the load sheet as pages and as JSON; entries of the crew go back as records.
- * {@code daemon} starts and stops it.
+ * The board: pages and JSON for the office, the shed and the telephone in the cab. In: a
+ * {@link rainward.board.house.House} to show and {@link rainward.board.house.Takes} to take words
+ * down. Out: a web server on this machine. It imports the core alone; the daemon wires it.
  */
 @NullMarked
 package rainward.board;

@@ -1,0 +1,44 @@
+package rainward.board.house;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainward.brief.post.OutboxRow;
+
+/** What the board shows. Every answer is a value that does not change any more. */
+public interface House {
+
+    /** The moment, by the clock of the service. */
+    Instant now();
+
+    /** How things stand; cheap to ask. */
+    Standing standing();
+
+    /** What is recorded about a field, if there is one of that name. */
+    Optional<FieldFile> file(String field);
+
+    /** Boundaries as they were imported, GeoJSON geometry by field. */
+    Map<String, String> boundaries();
+
+    /** Mail that waits, and that of the last week. */
+    List<OutboxRow> outbox();
+
+    /** Gauges read lately, the newest first. */
+    List<Gauge> gauges();
+
+    /** What was looked at in the service itself, and how it stands. */
+    List<Mark> health();
+
+    /** Results that the commands print with {@code --json}, by the name of the command. */
+    List<Sheet> sheets();
+
+    /** The work of the day as an iCalendar file (RFC 5545), if an order is there. */
+    Optional<String> calendar();
+
+    /** Names that people on this machine may say they are. */
+    List<String> names();
+
+    /** Calls back whenever something that is shown has changed. */
+    void whenChanged(Runnable told);
+}

@@ -1,0 +1,96 @@
+package rainward.board.picture;
+
+import java.util.List;
+import java.util.Locale;
+import rainward.brief.words.DayClock;
+import rainward.cycle.RainPicture;
+import rainward.farm.UnitSystem;
+
+/**
+ * Rain ahead in steps of six hours: how likely, and how much it may be.
+ *
+ * @param bars in order of time
+ * @param ticks days
+ * @param most what reaches the upper edge, in words
+ */
+public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most) {
+
+    /** Height of the drawing [px]. */
+    public static final int HEIGHT_PX = 84;
+
+    private static final double LEAST_SCALE_MM = 10;
+
+    public RainStrip {
+        bars = List.copyOf(bars);
+        ticks = List.copyOf(ticks);
+    }
+
+    /**
+     * Six hours.
+     *
+     * @param x where they begin
+     * @param width how wide
+     * @param meanPx height of the mean amount [px]
+     * @param muchPx height of the amount that one time in ten exceeds [px]
+     * @param label chance, where it is worth saying
+     * @param title all of it
+     * @param besides true where a likelier six hours of the same day say enough on a telephone
+     */
+    public record Bar(
+            String x,
+            String width,
+            int meanPx,
+            int muchPx,
+            String label,
+            String title,
+            boolean besides) {}
+
+    /**
+     * How people read it.
+     *
+     * @param scale of time
+     * @param clock of the farm
+     * @param units of the farm
+     */
+    public record Reading(TimeScale scale, DayClock clock, UnitSystem units) {}
+
+    public static RainStrip of(List<RainPicture.Bar> ahead, Reading reading) {
+        TimeScale scale = reading.scale();
+        double mostMm = Math.max(
+                LEAST_SCALE_MM,
+                ahead.stream().mapToDouble(RainPicture.Bar::p90Mm).max().orElse(0));
+        List<Bar> bars = ahead.stream()
+                .filter(bar -> bar.window().overlaps(scale.span()))
+                .map(bar -> bar(bar, mostMm, reading, besides(bar, ahead, reading.clock())))
+                .toList();
+        return new RainStrip(bars, scale.days(reading.clock()), reading.units().roughRain(mostMm));
+    }
+
+    private static boolean besides(
+            RainPicture.Bar bar, List<RainPicture.Bar> ahead, DayClock clock) {
+        var day = clock.date(bar.window().from());
+        return ahead.stream()
+                .filter(other -> clock.date(other.window().from()).equals(day))
+                .anyMatch(other -> other.chance() > bar.chance()
+                        || other.chance() == bar.chance()
+                                && other.window().from().isBefore(bar.window().from()));
+    }
+
+    private static Bar bar(RainPicture.Bar bar, double mostMm, Reading reading, boolean besides) {
+        int chance = (int) Math.round(100 * bar.chance());
+        return new Bar(
+                reading.scale().x(bar.window().from()),
+                reading.scale().width(bar.window()),
+                (int) Math.round(bar.meanMm() / mostMm * (HEIGHT_PX - 36)),
+                (int) Math.round(bar.p90Mm() / mostMm * (HEIGHT_PX - 36)),
+                chance >= 10 ? String.valueOf(chance) : "",
+                String.format(
+                        Locale.ROOT,
+                        "%s: chance %d%%, mean %s, one time in ten above %s",
+                        reading.clock().daySpan(bar.window()),
+                        chance,
+                        reading.units().rain(bar.meanMm()),
+                        reading.units().rain(bar.p90Mm())),
+                besides);
+    }
+}
