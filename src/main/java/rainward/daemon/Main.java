@@ -8,6 +8,7 @@ import rainward.daemon.command.BenchCommand;
 import rainward.daemon.command.BriefCommand;
 import rainward.daemon.command.CheckCommand;
 import rainward.daemon.command.DemoCommand;
+import rainward.daemon.command.DoorCommand;
 import rainward.daemon.command.FieldCommand;
 import rainward.daemon.command.ImportCommand;
 import rainward.daemon.command.OrderCommand;
@@ -54,6 +55,7 @@ import rainward.store.row.StoreException;
             CheckCommand.class,
             ImportCommand.class,
             RunCommand.class,
+            DoorCommand.class,
             PullCommand.class,
             BriefCommand.class,
             OutboxCommand.class,

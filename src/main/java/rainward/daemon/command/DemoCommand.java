@@ -40,6 +40,11 @@ public final class DemoCommand implements Callable<Integer> {
     @Option(names = "--once", description = "Only the first morning.")
     boolean once;
 
+    @Option(
+            names = "--stay",
+            description = "Keep the board open at the end; where a person watches it is kept.")
+    boolean stay;
+
     @Spec
     CommandSpec spec = CommandSpec.create();
 
@@ -53,7 +58,8 @@ public final class DemoCommand implements Callable<Integer> {
                 new HomeFolder(folder.toAbsolutePath().normalize()),
                 once,
                 spec.commandLine().getOut(),
-                System.console() != null));
+                System.console() != null,
+                stay || System.console() != null));
         return 0;
     }
 

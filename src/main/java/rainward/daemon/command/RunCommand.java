@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import rainward.daemon.board.OpenBoard;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Logs;
 import rainward.daemon.office.Office;
@@ -40,9 +41,11 @@ public final class RunCommand implements Callable<Integer> {
         try (FolderLock lock = FolderLock.take(home.path());
                 Office office = place.open()) {
             Logs.toFile(home.logs());
-            try (RunningService service = RunningService.start(office)) {
+            try (RunningService service = RunningService.start(office);
+                    OpenBoard board = OpenBoard.asSet(office, service.rounds(), service.post())) {
                 out.println("Ready: " + home.path() + ", brief at "
                         + office.settings().mail().briefAt() + " " + office.zone() + ".");
+                out.println(board.words());
                 out.flush();
                 told.await();
             }

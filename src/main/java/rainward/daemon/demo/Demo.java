@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import rainward.brief.Brief;
 import rainward.brief.post.Outgoing;
+import rainward.daemon.board.OpenBoard;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
@@ -76,8 +77,14 @@ public final class Demo {
      * @param once the first morning only
      * @param out where it is told
      * @param terminal true where a person watches
+     * @param stay true where the board stays open at the end
      */
-    public record Show(HomeFolder home, boolean once, java.io.PrintWriter out, boolean terminal) {}
+    public record Show(
+            HomeFolder home,
+            boolean once,
+            java.io.PrintWriter out,
+            boolean terminal,
+            boolean stay) {}
 
     /** Runs the demo. */
     public static void run(Show show) throws IOException {
@@ -93,10 +100,37 @@ public final class Demo {
                 PostDesk post = new PostDesk(office, Map.of(Outgoing.Channel.MAIL, mail));
                 WeatherDesk weather = new WeatherDesk(office, new Pacing(1, wait -> {}));
                 Telling telling = new Telling(show.out(), office.zone(), show.terminal());
-                new Demo(office, clock, telling, new Rounds(office, weather, post))
-                        .tell(show.once());
-                telling.heading("Every mail lies in " + home.path().resolve("demo-mail"));
+                Rounds rounds = new Rounds(office, weather, post);
+                try (OpenBoard board = OpenBoard.somewhere(office, rounds, post)) {
+                    telling.heading(board.words());
+                    new Demo(office, clock, telling, rounds).tell(show.once());
+                    telling.heading("Every mail lies in " + home.path().resolve("demo-mail"));
+                    if (show.stay()) {
+                        stay(new Staying(telling, clock, rounds), board);
+                    }
+                }
             }
+        }
+    }
+
+    private record Staying(Telling telling, DemoClock clock, Rounds rounds) {}
+
+    /** Time goes by as it does outside, and the service goes on, until somebody ends it. */
+    private static void stay(Staying staying, OpenBoard board) {
+        staying.telling()
+                .heading(board.words() + " stays open until you stop it with Ctrl-C; it is "
+                        + "the hour of the story there.");
+        staying.clock().letRun();
+        try {
+            for (int minute = 1; true; minute++) {
+                Thread.sleep(Duration.ofMinutes(1).toMillis());
+                staying.rounds().brief();
+                if (minute % 60 == 0) {
+                    staying.rounds().turn();
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -35,6 +35,11 @@ public final class Rounds {
     private final PlanningDesk planning;
     private final PostDesk post;
 
+    /** Orders are made one after the other, whoever asks for them. */
+    private final Object ordering = new Object();
+
+    private volatile Hearer hearer = Hearer.NOBODY;
+
     public Rounds(Office office, WeatherDesk weather, PostDesk post) {
         this.office = office;
         this.weather = weather;
@@ -62,10 +67,59 @@ public final class Rounds {
         List<LocalAlert> publicAlerts =
                 weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).toList();
         publicAlerts.forEach(post::writePublic);
-        Cycle.Result result = planning.reckon();
-        List<WindowDecision> told = post.writeAlerts(result, "new forecast");
-        told.forEach(d -> LOG.info("window {} {}: {}", d.window().id(), d.step(), d.words()));
-        return new Turn(pulls, result, told, publicAlerts);
+        Given given = giveOut("new forecast");
+        return new Turn(pulls, given.result(), given.told(), publicAlerts);
+    }
+
+    /** Hears of rounds, one after the other. */
+    public interface Hearer {
+
+        /** Where nobody wants to know. */
+        Hearer NOBODY = new Hearer() {
+            @Override
+            public void begins() {}
+
+            @Override
+            public void reckoned(Cycle.Result result) {}
+        };
+
+        /** A round reads the records now; what is written later is not in it. */
+        void begins();
+
+        /** The same round is reckoned, and given out where it is to be. */
+        void reckoned(Cycle.Result result);
+    }
+
+    /** An order that was given out, and what was said of windows. */
+    private record Given(Cycle.Result result, List<WindowDecision> told) {}
+
+    private Given giveOut(String cause) {
+        synchronized (ordering) {
+            hearer.begins();
+            Cycle.Result result = planning.reckon();
+            List<WindowDecision> told = post.writeAlerts(result, cause);
+            told.forEach(d -> LOG.info("window {} {}: {}", d.window().id(), d.step(), d.words()));
+            hearer.reckoned(result);
+            return new Given(result, told);
+        }
+    }
+
+    /** Makes the order anew from what is recorded and gives it out; no forecast is asked for. */
+    public Cycle.Result replan(String cause) {
+        return giveOut(cause).result();
+    }
+
+    /** Reckons as things stand, so that something can be shown; nothing is given out. */
+    public void look() {
+        synchronized (ordering) {
+            hearer.begins();
+            hearer.reckoned(planning.reckon());
+        }
+    }
+
+    /** Hears of every round from now on. */
+    public void tell(Hearer other) {
+        hearer = other;
     }
 
     private List<WeatherDesk.PropertyPull> pull() {
@@ -100,9 +154,19 @@ public final class Rounds {
         }
         pull();
         weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).forEach(post::writePublic);
-        Optional<PostDesk.Morning> brief = post.writeBrief(planning.reckon(), due);
+        Optional<PostDesk.Morning> brief = writeBrief(due);
         send();
         return brief;
+    }
+
+    private Optional<PostDesk.Morning> writeBrief(Instant due) {
+        synchronized (ordering) {
+            hearer.begins();
+            Cycle.Result result = planning.reckon();
+            Optional<PostDesk.Morning> brief = post.writeBrief(result, due);
+            hearer.reckoned(result);
+            return brief;
+        }
     }
 
     /** When the service ran here for the first time. */

@@ -18,9 +18,13 @@ public final class RunningService implements AutoCloseable {
     private static final String POST = "post";
 
     private final Schedule schedule;
+    private final Rounds rounds;
+    private final PostDesk post;
 
-    private RunningService(Schedule schedule) {
+    private RunningService(Schedule schedule, Rounds rounds, PostDesk post) {
         this.schedule = schedule;
+        this.rounds = rounds;
+        this.post = post;
     }
 
     /** Puts every job into the schedule and starts it. */
@@ -47,7 +51,7 @@ public final class RunningService implements AutoCloseable {
             schedule.start();
             // A process that died in the middle of a turn left its work for this one.
             schedule.runNow(POST);
-            return new RunningService(schedule);
+            return new RunningService(schedule, rounds, post);
         } catch (SchedulerException | SQLException e) {
             throw Refusal.badWorld("The schedule in " + office.home().schedule()
                     + " cannot be opened (" + e.getMessage()
@@ -61,6 +65,14 @@ public final class RunningService implements AutoCloseable {
      */
     private static void giveMemoryBack() {
         System.gc();
+    }
+
+    public Rounds rounds() {
+        return rounds;
+    }
+
+    public PostDesk post() {
+        return post;
     }
 
     @Override

@@ -81,12 +81,4 @@ final class FarmReader {
         soil.end();
         return read;
     }
-
-    static Settings.Board board(Section board) {
-        Settings.Board read = new Settings.Board(
-                board.maybeText("listen", "must be an address of this machine").orElse("127.0.0.1"),
-                (int) board.whole("port", new Bounds.Whole(0, 0, 65_535)));
-        board.end();
-        return read;
-    }
 }

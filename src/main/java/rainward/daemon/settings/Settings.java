@@ -359,6 +359,49 @@ public record Settings(
      *
      * @param listen address it listens on
      * @param port 0: none
+     * @param door who may come in, and how
+     * @param tiles address of map tiles, with {z}, {x} and {y}
      */
-    public record Board(String listen, int port) {}
+    public record Board(String listen, int port, Door door, Optional<String> tiles) {
+
+        /** True where it listens at every address of this machine. */
+        public boolean everyAddress() {
+            return listen.equals("0.0.0.0") || listen.equals("::");
+        }
+
+        /** True where nobody on the network can come to it. */
+        public boolean thisMachineOnly() {
+            return listen.startsWith("127.") || listen.equals("::1");
+        }
+    }
+
+    /**
+     * How the local page is come to.
+     *
+     * @param names more names that it answers to
+     * @param sessionEnds after so long without a look
+     * @param tls how the connection is kept from listeners
+     * @param certificate file of a given certificate
+     * @param key file of its key
+     */
+    public record Door(
+            List<String> names,
+            Duration sessionEnds,
+            BoardTls tls,
+            Optional<Path> certificate,
+            Optional<Path> key) {
+        public Door {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** How the connection to the local page is kept from listeners. */
+    public enum BoardTls {
+        /** Not at all; for this machine alone. */
+        NONE,
+        /** By a certificate that the program makes for itself. */
+        SELF_MADE,
+        /** By a certificate of the user. */
+        GIVEN
+    }
 }

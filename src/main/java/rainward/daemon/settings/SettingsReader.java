@@ -114,7 +114,7 @@ public record SettingsReader(
                 OrderReader.order(root.table("order")),
                 OrderReader.alerts(root.table("window")),
                 new PostReader(secrets, farm.units()).post(root, work.crew()),
-                FarmReader.board(root.table("board")));
+                new BoardReader(file).board(root.table("board")));
         root.end();
         return settings;
     }

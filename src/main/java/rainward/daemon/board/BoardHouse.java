@@ -1,0 +1,139 @@
+package rainward.daemon.board;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainward.board.house.FieldFile;
+import rainward.board.house.Gauge;
+import rainward.board.house.House;
+import rainward.board.house.Mark;
+import rainward.board.house.Sheet;
+import rainward.board.house.Standing;
+import rainward.brief.calendar.DayCalendar;
+import rainward.brief.post.OutboxRow;
+import rainward.brief.words.DayClock;
+import rainward.daemon.office.Office;
+import rainward.farm.Field;
+import rainward.farm.FieldCase;
+import rainward.farm.Person;
+import rainward.farm.Property;
+import rainward.farm.Window;
+import rainward.store.Books;
+import rainward.weather.rain.RainOrigin;
+
+/** The house of a running service. */
+final class BoardHouse implements House {
+
+    private static final Duration LATELY = Duration.ofDays(7);
+    private static final int MOST_GAUGES = 40;
+
+    private final Office office;
+    private final Standings standings;
+    private final List<Sheet> sheets;
+
+    BoardHouse(Office office, Standings standings, List<Sheet> sheets) {
+        this.office = office;
+        this.standings = standings;
+        this.sheets = List.copyOf(sheets);
+    }
+
+    @Override
+    public Instant now() {
+        return office.now();
+    }
+
+    @Override
+    public Standing standing() {
+        return standings.now();
+    }
+
+    @Override
+    public Optional<FieldFile> file(String field) {
+        DayClock clock = new DayClock(office.zone(), office.settings().farm().units());
+        return office.store()
+                .read(books -> books.fields()
+                        .named(field)
+                        .map(known -> new FieldFile(
+                                new FieldCase(known, books.journal().statusOf(field)),
+                                new History(clock).of(books.journal().of(field)))));
+    }
+
+    @Override
+    public Map<String, String> boundaries() {
+        return office.store().read(books -> {
+            Map<String, String> all = new LinkedHashMap<>();
+            for (Field field : books.fields().all()) {
+                books.fields()
+                        .boundaryOf(field.name())
+                        .ifPresent(boundary -> all.put(field.name(), boundary));
+            }
+            return all;
+        });
+    }
+
+    @Override
+    public List<OutboxRow> outbox() {
+        Instant since = office.now().minus(LATELY);
+        return office.store()
+                .read(books -> Stream.concat(
+                                books.outbox().in(OutboxRow.State.WAITING).stream(),
+                                books.outbox().since(since).stream())
+                        .distinct()
+                        .sorted(Comparator.comparingLong(OutboxRow::id))
+                        .toList());
+    }
+
+    @Override
+    public List<Gauge> gauges() {
+        Window lately = new Window(office.now().minus(LATELY), office.now().plusSeconds(1));
+        return office.store().read(books -> gauges(books, lately));
+    }
+
+    private static List<Gauge> gauges(Books books, Window lately) {
+        List<Gauge> all = new ArrayList<>();
+        for (Property property : books.fields().properties()) {
+            books.rain().newest(property.name(), lately).stream()
+                    .filter(rain -> rain.source().equals(RainOrigin.GAUGE_SOURCE))
+                    .map(rain -> new Gauge(property.name(), rain.window(), rain.amountMm()))
+                    .forEach(all::add);
+        }
+        all.sort(Comparator.comparing((Gauge g) -> g.stretch().to()).reversed());
+        return all.stream().limit(MOST_GAUGES).toList();
+    }
+
+    @Override
+    public List<Mark> health() {
+        return new ServiceMarks(office).of(standing(), outbox());
+    }
+
+    @Override
+    public List<Sheet> sheets() {
+        return sheets;
+    }
+
+    @Override
+    public Optional<String> calendar() {
+        return standing()
+                .round()
+                .map(round ->
+                        DayCalendar.of(round.brief(), office.settings().farm().units()));
+    }
+
+    @Override
+    public List<String> names() {
+        List<String> names = new ArrayList<>(List.of("office"));
+        office.settings().work().crew().people().stream().map(Person::name).forEach(names::add);
+        return names;
+    }
+
+    @Override
+    public void whenChanged(Runnable told) {
+        standings.whenChanged(told);
+    }
+}

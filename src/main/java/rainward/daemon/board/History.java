@@ -1,0 +1,73 @@
+package rainward.daemon.board;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rainward.board.house.FieldFile;
+import rainward.brief.words.DayClock;
+import rainward.store.journal.JournalEntry;
+
+/** The journal of a field in words. */
+final class History {
+
+    private final DayClock clock;
+
+    History(DayClock clock) {
+        this.clock = clock;
+    }
+
+    /** The newest first; what was taken back is shown so. */
+    List<FieldFile.Line> of(List<JournalEntry> entries) {
+        Set<Long> undone = new HashSet<>();
+        entries.forEach(entry -> entry.detail().undoes().ifPresent(undone::add));
+        List<FieldFile.Line> lines = new ArrayList<>();
+        for (JournalEntry entry : entries) {
+            lines.add(new FieldFile.Line(
+                    entry.said().at(),
+                    entry.said().by(),
+                    words(entry),
+                    note(entry),
+                    !undone.contains(entry.id())));
+        }
+        Collections.reverse(lines);
+        return lines;
+    }
+
+    private static Optional<String> note(JournalEntry entry) {
+        return entry.detail().note();
+    }
+
+    private String words(JournalEntry entry) {
+        String stage = entry.detail().stage().orElse("");
+        String machine = entry.detail().machine().map(m -> ", " + m).orElse("");
+        String mix = entry.detail().mix().map(m -> ", " + m).orElse("");
+        return switch (entry.kind()) {
+            case STARTED -> stage + " started" + machine;
+            case DONE -> stage + " done" + machine + mix;
+            case PASSED_OVER -> stage + " left out on purpose";
+            case UNDONE -> (stage.isEmpty() ? "a word" : stage) + " taken back";
+            case HELD ->
+                "left out"
+                        + entry.detail()
+                                .heldUntil()
+                                .map(until -> " until " + clock.day(clock.date(until)) + " "
+                                        + clock.time(until))
+                                .orElse("");
+            case FREED -> "no longer left out";
+            case PINNED -> "put first";
+            case UNPINNED -> "no longer put first";
+            case DROPPED -> "dropped for the season";
+            case TAKEN_BACK -> "taken back into the order";
+            case STAND_UP -> "looked at: up" + mix;
+            case STAND_THIN -> "looked at: thin" + mix;
+            case STAND_FAILED -> "looked at: failed" + mix;
+            case SOIL_DRY -> "dug: dry at seed depth";
+            case SOIL_MOIST -> "dug: moist at seed depth";
+            case SOIL_WET -> "dug: wet at seed depth";
+            case NOTED -> "note";
+        };
+    }
+}

@@ -1,0 +1,87 @@
+package rainward.daemon.board;
+
+import java.time.Duration;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rainward.daemon.service.Rounds;
+
+/** Works the order out again after words were taken down: once for all that came meanwhile. */
+final class Replanner implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Replanner.class);
+
+    /** A round fills some hundred megabytes; they are given back once nobody taps any more. */
+    private static final Duration QUIET = Duration.ofSeconds(10);
+
+    private final Rounds rounds;
+    private final Standings standings;
+    private final AtomicBoolean asked = new AtomicBoolean();
+    private final ScheduledExecutorService planner =
+            Executors.newSingleThreadScheduledExecutor(work -> {
+                Thread thread = new Thread(work, "board-order");
+                thread.setDaemon(true);
+                return thread;
+            });
+    private @Nullable ScheduledFuture<?> givingBack;
+
+    Replanner(Rounds rounds, Standings standings) {
+        this.rounds = rounds;
+        this.standings = standings;
+    }
+
+    /** The first round of a service that just started: shown, not given out. */
+    void look() {
+        planner.execute(() -> attempt(rounds::look));
+    }
+
+    /** The order is worked out anew soon. */
+    void replan(String cause) {
+        if (!asked.compareAndSet(false, true)) {
+            return;
+        }
+        try {
+            planner.execute(() -> {
+                asked.set(false);
+                attempt(() -> rounds.replan(cause));
+            });
+        } catch (RejectedExecutionException e) {
+            // The service ends; what was said is written down, and the next start reckons with it.
+            LOG.info("no order is worked out any more, the service ends");
+        }
+    }
+
+    private void attempt(Runnable round) {
+        try {
+            round.run();
+        } catch (RuntimeException e) {
+            LOG.error("the order could not be worked out", e);
+            standings.failed();
+        }
+        ScheduledFuture<?> before = givingBack;
+        if (before != null) {
+            before.cancel(false);
+        }
+        if (!planner.isShutdown()) {
+            givingBack = planner.schedule(System::gc, QUIET.toSeconds(), TimeUnit.SECONDS);
+        }
+    }
+
+    @Override
+    public void close() {
+        planner.shutdown();
+        try {
+            if (!planner.awaitTermination(20, TimeUnit.SECONDS)) {
+                planner.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
