@@ -1,0 +1,185 @@
+package rainward.daemon.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every page in a real browser: it reads without script, breaks no rule of content or of
+ * accessibility, and is small. Pictures of all of them are laid down in {@code target/board}.
+ */
+class BoardPagesIT {
+
+    private static final Path PICTURES = Path.of("target", "board");
+    private static final int MOST_BYTES = 200_000;
+
+    @TempDir
+    static Path home;
+
+    private static BoardStage stage;
+    private static Chromium chromium;
+
+    @BeforeAll
+    static void open() throws IOException {
+        chromium = Chromium.start();
+        stage = new BoardStage(home);
+        Files.createDirectories(PICTURES);
+    }
+
+    @AfterAll
+    static void close() {
+        if (stage != null) {
+            stage.close();
+        }
+        if (chromium != null) {
+            chromium.close();
+        }
+    }
+
+    static List<String> pages() {
+        return List.of(
+                "/",
+                "/?who=Dell",
+                "/ground",
+                "/loads",
+                "/weather",
+                "/season",
+                "/post",
+                "/me",
+                "/field/MP1%20Orchard%20Strip",
+                "/nowhere");
+    }
+
+    private static String name(String path) {
+        String name = path.replaceAll("%20| ", "-").replaceAll("[^A-Za-z0-9-]", "");
+        return name.isEmpty() ? "today" : name;
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyPageReadsAtBothSizesAndBreaksNoRule(String path) {
+        for (int[] size : List.of(Chromium.PHONE, Chromium.OFFICE)) {
+            try (Chromium.Window window = chromium.window(size)) {
+                Page page = window.open(stage.link(path));
+
+                page.screenshot(new Page.ScreenshotOptions()
+                        .setFullPage(true)
+                        .setPath(PICTURES.resolve(name(path) + "-" + size[0] + ".png")));
+                assertThat(overflowPx(page))
+                        .as("page wider than %d px", size[0])
+                        .isZero();
+                assertThat(violations(page)).isEmpty();
+                assertThat(window.complaints().stream().filter(c -> !c.contains("404")))
+                        .isEmpty();
+            }
+        }
+    }
+
+    private static int overflowPx(Page page) {
+        return (int) page.evaluate("() => Math.max(0, document.documentElement.scrollWidth"
+                + " - document.documentElement.clientWidth)");
+    }
+
+    /** Rules of WCAG 2.0 to 2.2, levels A and AA, as axe-core knows them. */
+    static List<String> violations(Page page) {
+        page.evaluate(axe());
+        Object found = page.evaluate("async () => (await axe.run(document, {runOnly: ['wcag2a',"
+                + "'wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']})).violations"
+                + ".map(v => v.id + ': ' + v.help + ' ' + v.nodes.slice(0, 3)"
+                + ".map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '))");
+        return new ObjectMapper()
+                .convertValue(found, new com.fasterxml.jackson.core.type.TypeReference<>() {});
+    }
+
+    private static String axe() {
+        try (InputStream in = BoardPagesIT.class.getResourceAsStream("/axe.min.js")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyPageIsSmall(String path) {
+        try (Chromium.Window window = chromium.window(Chromium.PHONE)) {
+            Page page = window.open(stage.link(path));
+
+            int bytes = (int) page.evaluate("() => ['navigation', 'resource']"
+                    + ".flatMap(kind => performance.getEntriesByType(kind))"
+                    + ".reduce((sum, e) => sum + e.decodedBodySize, 0)");
+            assertThat(bytes).isBetween(1_000, MOST_BYTES);
+        }
+    }
+
+    @Test
+    void withoutScriptTheOrderReadsAndAWordIsTaken() {
+        try (Chromium.Window window = chromium.windowWithoutScript(Chromium.PHONE)) {
+            Page page = window.open(stage.link("/field/KL4%20Point"));
+            assertThat(page.locator("h1").textContent()).isEqualTo("KL4 Point");
+
+            page.locator("details", new Page.LocatorOptions().setHasText("Worth keeping"))
+                    .locator("summary")
+                    .click();
+            page.locator("textarea[name=note]").fill("said without script");
+            page.locator("button[value=NOTE]").click();
+
+            assertThat(page.locator(".said").textContent()).contains("Noted for KL4 Point.");
+            assertThat(page.locator("table").textContent()).contains("said without script");
+        }
+    }
+
+    @Test
+    void keyboardAloneReachesAndPressesEverything() {
+        try (Chromium.Window window = chromium.window(Chromium.OFFICE)) {
+            Page page = window.open(stage.link("/field/KL2%20Kettle"));
+
+            page.keyboard().press("Tab");
+            assertThat(focused(page)).isEqualTo("Skip to the page");
+            page.keyboard().press("Enter");
+            String reached = "";
+            for (int press = 0; press < 40 && !reached.equals("Start spread"); press++) {
+                page.keyboard().press("Tab");
+                reached = focused(page);
+            }
+            assertThat(reached).isEqualTo("Start spread");
+            page.keyboard().press("Enter");
+
+            page.waitForSelector(".said");
+            assertThat(page.locator(".said").textContent())
+                    .contains("KL2 Kettle: spread started at");
+        }
+    }
+
+    private static String focused(Page page) {
+        return String.valueOf(page.evaluate("() => document.activeElement.getAttribute("
+                + "'aria-label') || document.activeElement.textContent.trim()"));
+    }
+
+    @Test
+    void daySheetPrintsWithoutButtons() {
+        try (Chromium.Window window = chromium.window(Chromium.OFFICE)) {
+            Page page = window.open(stage.link("/"));
+            page.emulateMedia(new Page.EmulateMediaOptions()
+                    .setMedia(com.microsoft.playwright.options.Media.PRINT));
+
+            assertThat(page.locator("button:visible").count()).isZero();
+            assertThat(page.locator("nav:visible").count()).isZero();
+            assertThat(page.locator(".task:visible").count()).isGreaterThan(10);
+            page.pdf(new Page.PdfOptions().setPath(PICTURES.resolve("day-sheet.pdf")));
+        }
+    }
+}
