@@ -8,7 +8,7 @@ import rainward.queue.search.Decoding;
 import rainward.queue.search.Genome;
 
 /** The best of all orders, by trying every one; for a handful of items. */
-final class ExactBest {
+public final class ExactBest {
 
     private ExactBest() {}
 
@@ -24,7 +24,7 @@ final class ExactBest {
     }
 
     /** Best value over all orders and all ways to give the tasks to hands. */
-    static double overOrdersAndHands(Shop shop) {
+    public static double overOrdersAndHands(Shop shop) {
         double[] best = {Double.NEGATIVE_INFINITY};
         assign(shop, 0, new ArrayList<>(), s -> best[0] = Math.max(best[0], overOrders(s)));
         return best[0];

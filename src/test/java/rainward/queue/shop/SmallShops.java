@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Random small shops: items with two tasks, on two sites; worth falls with time. */
-final class SmallShops {
+public final class SmallShops {
 
-    static final int DAYS = 3;
+    public static final int DAYS = 3;
 
     private SmallShops() {}
 
@@ -20,9 +20,9 @@ final class SmallShops {
      * @param machines how many can do the first task; one more does the second
      * @param shiftMinutes length of a shift
      */
-    record Size(int items, int machines, int shiftMinutes) {}
+    public record Size(int items, int machines, int shiftMinutes) {}
 
-    static Shop shop(long seed, Size size) {
+    public static Shop shop(long seed, Size size) {
         SplittableRandom random = new SplittableRandom(seed);
         int machines = size.machines() + 1;
         OpenTime open = shifts(size.shiftMinutes());
