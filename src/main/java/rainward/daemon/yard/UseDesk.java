@@ -130,8 +130,8 @@ public final class UseDesk {
                 .flatMap(name -> Optional.ofNullable(office.mixes().get(name)))
                 .orElseThrow(() -> Refusal.badInput(done.field()
                         + ": which mix went in is not known; write --mix beside --as-reckoned."));
-        SeedingMethod method = supplies.roster()
-                .recipeOf(supplies.fields().get(done.field()))
+        SeedingMethod method = Optional.ofNullable(supplies.fields().get(done.field()))
+                .flatMap(supplies.roster()::recipeOf)
                 .flatMap(recipe -> recipe.seeding().limits().method())
                 .orElse(SeedingMethod.ROLLED);
         SeedNeed need = SeedNeed.of(new Sowing(done.field(), areaHa, mix, method), supplies.tags());
