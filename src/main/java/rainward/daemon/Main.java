@@ -24,6 +24,7 @@ import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.skill.SkillCommand;
 import rainward.daemon.yard.command.EnterCommand;
 import rainward.daemon.yard.command.LoadCommand;
 import rainward.daemon.yard.command.SeederCommand;
@@ -77,6 +78,7 @@ import rainward.store.row.StoreException;
             LoadCommand.class,
             StockCommand.class,
             EnterCommand.class,
+            SkillCommand.class,
             VerifyCommand.class,
             BenchCommand.class,
             HelpCommand.class

@@ -6,8 +6,10 @@ import org.jdbi.v3.core.Handle;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
+import rainward.store.forecast.ChanceRecord;
 import rainward.store.forecast.CopyShelf;
 import rainward.store.forecast.ForecastArchive;
+import rainward.store.forecast.LessonBook;
 import rainward.store.forecast.PauseTable;
 import rainward.store.ground.FieldBook;
 import rainward.store.ground.RainBook;
@@ -59,6 +61,14 @@ public final class Books {
 
     public ForecastArchive forecasts() {
         return new ForecastArchive(handle);
+    }
+
+    public ChanceRecord chances() {
+        return new ChanceRecord(handle);
+    }
+
+    public LessonBook lessons() {
+        return new LessonBook(handle);
     }
 
     public OutboxTable outbox() {

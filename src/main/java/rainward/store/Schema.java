@@ -15,7 +15,7 @@ import rainward.store.row.Trouble;
 final class Schema {
 
     /** The newest step in {@code src/main/resources/db}. */
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     private Schema() {}
 

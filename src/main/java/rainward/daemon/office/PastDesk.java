@@ -24,8 +24,13 @@ final class PastDesk {
 
     /** The run-up of the soil to the full hour of a moment. */
     PastWeather of(Books books, Property property, Instant now) {
-        Instant hour = now.truncatedTo(ChronoUnit.HOURS);
-        Window span = new Window(hour.minus(office.settings().soil().runUp()), hour);
+        return of(books, property, new Window(now.minus(office.settings().soil().runUp()), now));
+    }
+
+    /** A stretch of time up to now, in full hours. */
+    PastWeather of(Books books, Property property, Window upToNow) {
+        Instant hour = upToNow.to().truncatedTo(ChronoUnit.HOURS);
+        Window span = new Window(upToNow.from().truncatedTo(ChronoUnit.HOURS), hour);
         List<HourlyAir> air = new ArrayList<>();
         List<RainAmount> forecastRain = new ArrayList<>();
         Optional<ForecastSeries> newest = WeatherDesk.forecast(books, property.name());

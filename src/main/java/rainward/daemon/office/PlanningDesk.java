@@ -11,7 +11,6 @@ import rainward.queue.problem.Plan;
 import rainward.queue.search.Effort;
 import rainward.store.Books;
 import rainward.store.round.PlanLog;
-import rainward.weather.skill.Recalibration;
 import rainward.window.WindowRecord;
 
 /** Where a round is reckoned from the records, and written back to them. */
@@ -46,7 +45,7 @@ public final class PlanningDesk {
                             WeatherDesk.forecast(books, property.name()),
                             past.of(books, property, now),
                             EnsembleDesk.ensembles(books, property, now),
-                            Recalibration.NONE));
+                            SkillDesk.taught(books, property, now)));
         }
         return new CycleInput(
                 now, office.roster(), books.cases(), weather, office.rules(), memory(books));

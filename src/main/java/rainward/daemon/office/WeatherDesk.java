@@ -86,9 +86,10 @@ public final class WeatherDesk {
      */
     public record PropertyPull(String property, Pull pull) {}
 
-    /** Asks what fell, as far as it is due, and lays it down. */
+    /** Asks what fell, as far as it is due, lays it down and learns from it. */
     public void pullObserved() {
         observed.pullAll();
+        new SkillDesk(office).learn();
         keepStates();
     }
 
@@ -131,6 +132,7 @@ public final class WeatherDesk {
 
     private static void layDown(Books books, PropertyPull pulled, Instant now) {
         pulled.pull().answers().forEach(books.forecasts()::add);
+        SkillDesk.layDown(books, pulled.property(), pulled.pull().outcome());
         pulled.pull().outcome().series().ifPresent(series -> {
             Optional<ForecastSeries> before = forecast(books, pulled.property());
             before.ifPresent(old -> keepElapsed(books, pulled.property(), old, now));

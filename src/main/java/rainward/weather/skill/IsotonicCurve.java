@@ -3,17 +3,19 @@ package rainward.weather.skill;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rainward.farm.Require;
 
 /**
  * The rising curve closest to what was seen, by pooling adjacent violators (Ayer et al. 1955, from
  * memory), level over each pool and straight between them.
+ *
+ * @param pools in order; at least one
  */
-final class IsotonicCurve {
+public record IsotonicCurve(List<Pool> pools) {
 
-    private final List<Pool> pools;
-
-    private IsotonicCurve(List<Pool> pools) {
-        this.pools = List.copyOf(pools);
+    public IsotonicCurve {
+        pools = List.copyOf(pools);
+        Require.that(!pools.isEmpty(), "a curve needs a point");
     }
 
     /**
@@ -25,8 +27,15 @@ final class IsotonicCurve {
      */
     record Point(double probability, double seenFraction, double weight) {}
 
-    /** Points that share one level, from the lowest forecast to the highest. */
-    private record Pool(
+    /**
+     * Points that share one level.
+     *
+     * @param lowProbability the lowest forecast in it
+     * @param highProbability the highest
+     * @param weight how many cases it stands for
+     * @param seenWeight how many of them were wet
+     */
+    public record Pool(
             double lowProbability, double highProbability, double weight, double seenWeight) {
 
         static Pool of(Point point) {
