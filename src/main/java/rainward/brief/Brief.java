@@ -72,8 +72,10 @@ public record Brief(
      * @param dueAt when it was to go out
      * @param at when it was written
      * @param late true where that was so much later that the reader should know
+     * @param orderBeforeAt the order that changes are told against, where there was one
      */
-    public record Written(Instant dueAt, Instant at, boolean late) {}
+    public record Written(
+            Instant dueAt, Instant at, boolean late, Optional<Instant> orderBeforeAt) {}
 
     /**
      * The sky.
@@ -144,6 +146,35 @@ public record Brief(
     public record SeasonGoal(LocalDate lastSowing, OptionalDouble finishChance) {}
 
     /**
+     * How the service did in the seven days before a brief.
+     *
+     * @param post what it sent
+     * @param seededHa put in [ha]
+     * @param stands what came up of what was looked at
+     */
+    public record WeekReport(Post post, double seededHa, Stands stands) {
+
+        /**
+         * What was sent.
+         *
+         * @param briefs days that had their brief
+         * @param late of these
+         * @param taken messages that a server took
+         * @param lost messages that did not go out
+         */
+        public record Post(int briefs, int late, int taken, int lost) {}
+
+        /**
+         * What came up.
+         *
+         * @param up fields found with a stand
+         * @param lookedAt fields looked at
+         * @param expectedUp of these, by the chances given when they were seeded
+         */
+        public record Stands(int up, int lookedAt, double expectedUp) {}
+    }
+
+    /**
      * A message that did not go out.
      *
      * @param recipient whom it was for
@@ -160,13 +191,15 @@ public record Brief(
      * @param warnings what was missing
      * @param questions that need an answer
      * @param undelivered messages that did not go out
+     * @param week how the service did in the week before, once a week
      */
     public record Footing(
             List<ForecastAge> forecasts,
             List<String> credits,
             List<String> warnings,
             List<String> questions,
-            List<Undelivered> undelivered) {
+            List<Undelivered> undelivered,
+            Optional<WeekReport> week) {
 
         public Footing {
             forecasts = List.copyOf(forecasts);

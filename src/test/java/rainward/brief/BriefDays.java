@@ -95,7 +95,8 @@ public final class BriefDays {
                 Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.83))),
                 List.of("Otter Knoll: is the gate on the east side open?"),
-                List.of());
+                List.of(),
+                Optional.empty());
         return day;
     }
 
@@ -248,9 +249,8 @@ public final class BriefDays {
                 Optional.empty(),
                 List.of(),
                 List.of(new Brief.Undelivered(
-                        "boyd@crew.example",
-                        "Wed, Jul 15: Church West first",
-                        "552 mailbox full")));
+                        "boyd@crew.example", "Wed, Jul 15: Church West first", "552 mailbox full")),
+                Optional.empty());
         return day;
     }
 
@@ -346,7 +346,8 @@ public final class BriefDays {
                 Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.22))),
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
         return day;
     }
 

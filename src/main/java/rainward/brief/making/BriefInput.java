@@ -10,6 +10,7 @@ import rainward.brief.Brief.LoadLine;
 import rainward.brief.Brief.SeasonGoal;
 import rainward.brief.Brief.StandCheck;
 import rainward.brief.Brief.Undelivered;
+import rainward.brief.Brief.WeekReport;
 import rainward.brief.LocalAlert;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
@@ -99,17 +100,19 @@ public record BriefInput(
      * @param goal the date to finish by, if there is one
      * @param questions that need a person's answer, in words
      * @param undelivered messages that did not go out
+     * @param week how the service did, where it is the day to say so
      */
     public record Books(
             List<LoadLine> load,
             List<StandCheck> standChecks,
             Optional<SeasonGoal> goal,
             List<String> questions,
-            List<Undelivered> undelivered) {
+            List<Undelivered> undelivered,
+            Optional<WeekReport> week) {
 
         /** Nothing to ask. */
-        public static final Books EMPTY =
-                new Books(List.of(), List.of(), Optional.empty(), List.of(), List.of());
+        public static final Books EMPTY = new Books(
+                List.of(), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
 
         public Books {
             load = List.copyOf(load);

@@ -73,7 +73,7 @@ public final class BriefMaker {
                 input.day(),
                 input.zone(),
                 DayKind.of(outlook, orders),
-                new Written(due, at, late));
+                new Written(due, at, late, input.last().map(last -> last.plan().asOf())));
     }
 
     private Sky sky() {
@@ -150,7 +150,8 @@ public final class BriefMaker {
                                 Literal.of(u.recipient()),
                                 Literal.of(u.subject()),
                                 Literal.of(u.why())))
-                        .toList());
+                        .toList(),
+                input.books().week());
     }
 
     private List<ForecastAge> ages() {

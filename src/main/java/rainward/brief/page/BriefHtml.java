@@ -5,12 +5,11 @@ import java.util.List;
 import rainward.brief.Brief;
 import rainward.brief.Orders.FieldLine;
 import rainward.brief.Orders.StageLine;
+import rainward.brief.words.BriefWords;
 import rainward.brief.words.CautionWords;
-import rainward.brief.words.GroundWords;
 import rainward.brief.words.OpeningWords;
 import rainward.brief.words.OrderWords;
 import rainward.brief.words.Reader;
-import rainward.brief.words.SkyWords;
 import rainward.farm.UnitSystem;
 
 /** The brief as a page: the day's order on the first screen, what it rests on below. */
@@ -21,18 +20,16 @@ public final class BriefHtml {
     private final Brief brief;
     private final Pictures pictures;
     private final Reader reader;
+    private final BriefWords words;
     private final OrderWords order;
-    private final SkyWords sky;
-    private final GroundWords ground;
     private final List<Element> parts = new ArrayList<>();
 
     private BriefHtml(Brief brief, UnitSystem units, Pictures pictures) {
         this.brief = brief;
         this.pictures = pictures;
         this.reader = new Reader(brief.heading().zone(), units);
-        this.order = new OrderWords(brief, reader);
-        this.sky = new SkyWords(reader);
-        this.ground = new GroundWords(reader);
+        this.words = new BriefWords(brief, reader);
+        this.order = words.order();
     }
 
     /**
@@ -46,36 +43,18 @@ public final class BriefHtml {
     }
 
     private String write() {
-        var opening = new OpeningWords(brief, reader);
-        opening(opening);
+        opening();
         today();
         people();
-        list("Needs your answer", brief.footing().questions());
-        list(
-                "Cautions",
-                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
+        words.beforeTheRain().forEach(this::section);
         rain();
-        list(
-                "Changed since the brief before",
-                brief.changes().stream().map(order::change).toList());
-        later();
-        list(
-                "Soil",
-                brief.ground().stream()
-                        .map(line -> line.property() + ": " + ground.soil(line))
-                        .toList());
-        list(
-                "On the trucks",
-                brief.ahead().load().stream()
-                        .map(l -> l.what() + ": " + l.amount())
-                        .toList());
-        list("Look at", brief.ahead().standChecks().stream().map(ground::check).toList());
-        list("Season", ground.season(brief.ahead().season()));
-        footing();
-        return HtmlFrame.page(opening.subject(), parts);
+        words.afterTheRain().forEach(this::section);
+        parts.add(HtmlFrame.quiet(CautionWords.WHAT_GOES_BEFORE));
+        return HtmlFrame.page(words.opening().subject(), parts);
     }
 
-    private void opening(OpeningWords opening) {
+    private void opening() {
+        OpeningWords opening = words.opening();
         parts.add(Element.of("h1")
                 .ink(Palette.STRONG, "font-size:20px;line-height:1.3;margin:0;")
                 .text(reader.clock().longDay(brief.heading().day())));
@@ -83,8 +62,7 @@ public final class BriefHtml {
         parts.add(HtmlFrame.box(
                 Palette.HEADLINE, "font-size:17px;font-weight:600;", opening.headline()));
         opening.rain().ifPresent(rain -> parts.add(HtmlFrame.quiet(rain)));
-        opening.notices().forEach(this::notice);
-        sky.urgent(brief.sky()).forEach(this::notice);
+        words.notices().forEach(this::notice);
     }
 
     private void notice(String words) {
@@ -97,6 +75,9 @@ public final class BriefHtml {
         }
         parts.add(HtmlFrame.heading("Today, in order", "chance of a stand"));
         brief.orders().today().forEach(line -> parts.add(field(line)));
+        if (brief.orders().today().stream().anyMatch(line -> line.sown().isPresent())) {
+            parts.add(HtmlFrame.quiet(BriefWords.CHANCE_OF_A_STAND));
+        }
     }
 
     private Element field(FieldLine line) {
@@ -184,44 +165,15 @@ public final class BriefHtml {
         });
     }
 
-    private void later() {
-        list(
-                "After today",
-                brief.orders().later().stream()
-                        .map(line -> line.rank() + ". " + line.place().field() + ", "
-                                + order.later(line))
-                        .toList());
-        list(
-                "Not in the order",
-                order.leftOut().stream()
-                        .map(left -> left.fields() + ": " + left.why())
-                        .toList());
-    }
-
     private void rain() {
         if (!brief.sky().rain().isEmpty()) {
             parts.add(HtmlFrame.heading("Rain"));
-            parts.addAll(new RainBlock(sky, pictures).of(brief.sky().rain()));
+            parts.addAll(new RainBlock(words.sky(), pictures).of(brief.sky().rain()));
         }
     }
 
-    private void footing() {
-        list(
-                "Did not go out",
-                brief.footing().undelivered().stream()
-                        .map(u -> u.subject() + ", to " + u.recipient() + ": " + u.why())
-                        .toList());
-        List<String> sources = new ArrayList<>(ground.forecasts(brief.footing()));
-        sources.addAll(brief.footing().warnings());
-        sources.addAll(brief.footing().credits());
-        list("Where this comes from", sources);
-        parts.add(HtmlFrame.quiet(CautionWords.WHAT_GOES_BEFORE));
-    }
-
-    private void list(String heading, List<String> items) {
-        if (!items.isEmpty()) {
-            parts.add(HtmlFrame.heading(heading));
-            parts.add(HtmlFrame.list(items));
-        }
+    private void section(BriefWords.Section section) {
+        parts.add(HtmlFrame.heading(section.heading()));
+        parts.add(HtmlFrame.list(section.items()));
     }
 }

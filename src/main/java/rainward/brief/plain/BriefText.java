@@ -3,8 +3,8 @@ package rainward.brief.plain;
 import java.util.List;
 import rainward.brief.Brief;
 import rainward.brief.Orders.FieldLine;
+import rainward.brief.words.BriefWords;
 import rainward.brief.words.CautionWords;
-import rainward.brief.words.GroundWords;
 import rainward.brief.words.OpeningWords;
 import rainward.brief.words.OrderWords;
 import rainward.brief.words.Reader;
@@ -16,17 +16,15 @@ public final class BriefText {
 
     private final Brief brief;
     private final Reader reader;
+    private final BriefWords words;
     private final OrderWords order;
-    private final SkyWords sky;
-    private final GroundWords ground;
     private final TextPage page = new TextPage();
 
     private BriefText(Brief brief, UnitSystem units) {
         this.brief = brief;
         this.reader = new Reader(brief.heading().zone(), units);
-        this.order = new OrderWords(brief, reader);
-        this.sky = new SkyWords(reader);
-        this.ground = new GroundWords(reader);
+        this.words = new BriefWords(brief, reader);
+        this.order = words.order();
     }
 
     /** One line. */
@@ -42,27 +40,15 @@ public final class BriefText {
         opening();
         today();
         people();
-        list("Needs your answer", brief.footing().questions());
-        list(
-                "Cautions",
-                brief.cautions().stream().map(new CautionWords(reader)::of).toList());
+        words.beforeTheRain().forEach(this::section);
         rain();
-        list(
-                "Changed since the brief before",
-                brief.changes().stream().map(order::change).toList());
-        later();
-        list(
-                "Soil",
-                brief.ground().stream()
-                        .map(line -> line.property() + ": " + ground.soil(line))
-                        .toList());
-        ahead();
-        footing();
+        words.afterTheRain().forEach(this::section);
+        page.line("", CautionWords.WHAT_GOES_BEFORE);
         return page.toString();
     }
 
     private void opening() {
-        var opening = new OpeningWords(brief, reader);
+        OpeningWords opening = words.opening();
         page.line(
                 "",
                 brief.heading().farm() + ", "
@@ -70,8 +56,7 @@ public final class BriefText {
         page.rule();
         page.line("", opening.headline());
         opening.rain().ifPresent(rain -> page.line("", rain));
-        opening.notices().forEach(notice -> page.line("! ", "  ", notice));
-        sky.urgent(brief.sky()).forEach(line -> page.line("! ", "  ", line));
+        words.notices().forEach(notice -> page.line("! ", "  ", notice));
     }
 
     private void today() {
@@ -80,6 +65,9 @@ public final class BriefText {
         }
         page.heading("Today, in order");
         brief.orders().today().forEach(this::field);
+        if (brief.orders().today().stream().anyMatch(line -> line.sown().isPresent())) {
+            page.line("", BriefWords.CHANCE_OF_A_STAND);
+        }
     }
 
     private void field(FieldLine line) {
@@ -117,26 +105,12 @@ public final class BriefText {
         });
     }
 
-    private void later() {
-        list(
-                "After today",
-                brief.orders().later().stream()
-                        .map(line -> line.rank() + ". " + line.place().field() + ", "
-                                + order.later(line))
-                        .toList());
-        list(
-                "Not in the order",
-                order.leftOut().stream()
-                        .map(left -> left.fields() + ": " + left.why())
-                        .toList());
-    }
-
     private void rain() {
         if (brief.sky().rain().isEmpty()) {
             return;
         }
         page.heading("Rain");
-        for (SkyWords.Rain rain : sky.rain(brief.sky().rain())) {
+        for (SkyWords.Rain rain : words.sky().rain(brief.sky().rain())) {
             page.line("- ", "  ", rain.properties() + ": " + rain.words());
             if (!rain.byDay().isEmpty()) {
                 page.line("  ", String.join("  ", rain.byDay()));
@@ -144,33 +118,8 @@ public final class BriefText {
         }
     }
 
-    private void ahead() {
-        list(
-                "On the trucks",
-                brief.ahead().load().stream()
-                        .map(l -> l.what() + ": " + l.amount())
-                        .toList());
-        list("Look at", brief.ahead().standChecks().stream().map(ground::check).toList());
-        list("Season", ground.season(brief.ahead().season()));
-    }
-
-    private void footing() {
-        list(
-                "Did not go out",
-                brief.footing().undelivered().stream()
-                        .map(u -> u.subject() + ", to " + u.recipient() + ": " + u.why())
-                        .toList());
-        page.heading("Where this comes from");
-        page.items(ground.forecasts(brief.footing()));
-        page.items(brief.footing().warnings());
-        page.items(brief.footing().credits());
-        page.line("", CautionWords.WHAT_GOES_BEFORE);
-    }
-
-    private void list(String heading, List<String> items) {
-        if (!items.isEmpty()) {
-            page.heading(heading);
-            page.items(items);
-        }
+    private void section(BriefWords.Section section) {
+        page.heading(section.heading());
+        page.items(section.items());
     }
 }

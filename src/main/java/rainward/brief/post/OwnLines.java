@@ -1,6 +1,7 @@
 package rainward.brief.post;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rainward.brief.Brief;
@@ -90,6 +91,11 @@ final class OwnLines {
 
     private static Footing footing(Footing footing) {
         return new Footing(
-                footing.forecasts(), footing.credits(), footing.warnings(), List.of(), List.of());
+                footing.forecasts(),
+                footing.credits(),
+                footing.warnings(),
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 }

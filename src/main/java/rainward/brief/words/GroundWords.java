@@ -3,6 +3,7 @@ package rainward.brief.words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import rainward.brief.Brief;
 import rainward.brief.Brief.StandCheck;
@@ -45,8 +46,8 @@ public final class GroundWords {
 
     public String check(StandCheck check) {
         return check.field() + ": " + check.sown() + ", seeded "
-                + reader.clock().day(check.seededOn()) + ", can be told since "
-                + reader.clock().day(check.lookOn());
+                + reader.clock().day(check.seededOn()) + "; a stand can be told since "
+                + reader.clock().day(check.lookOn()) + ". Count and report what came up.";
     }
 
     public List<String> season(Brief.SeasonView season) {
@@ -82,6 +83,27 @@ public final class GroundWords {
                 .forEach((issue, properties) -> lines.add("Forecast " + issue.source() + ", issued "
                         + issue.when() + ": " + Reader.and(properties)));
         return lines;
+    }
+
+    /** For instance {@code Last week: 7 briefs, none late; ...}. */
+    public String week(Brief.WeekReport week) {
+        Brief.WeekReport.Post post = week.post();
+        String stands = week.stands().lookedAt() == 0
+                ? "no stand was looked at"
+                : String.format(
+                        Locale.ROOT,
+                        "%d of %d fields looked at have a stand, %.1f were expected",
+                        week.stands().up(),
+                        week.stands().lookedAt(),
+                        week.stands().expectedUp());
+        return "The week before: " + Reader.count(post.briefs(), "brief", "briefs") + ", "
+                + none(post.late()) + " late; " + Reader.count(post.taken(), "message", "messages")
+                + " delivered, " + none(post.lost()) + " lost; "
+                + reader.units().area(week.seededHa()) + " seeded; " + stands + ".";
+    }
+
+    private static String none(int number) {
+        return number == 0 ? "none" : String.valueOf(number);
     }
 
     private record Issue(String source, String when) {}

@@ -3,8 +3,6 @@ package rainward.daemon.office;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +20,6 @@ import rainward.brief.post.Recipient;
 import rainward.brief.post.RetrySchedule;
 import rainward.cycle.Cycle;
 import rainward.daemon.settings.Settings;
-import rainward.daemon.yard.SupplyDesk;
-import rainward.farm.FieldCase;
-import rainward.farm.Property;
 import rainward.mail.BundledLettering;
 import rainward.mail.Courier;
 import rainward.mail.MimeLetter;
@@ -36,23 +31,19 @@ import rainward.mail.WebhookCourier;
 import rainward.store.Books;
 import rainward.store.round.BriefLog;
 import rainward.store.round.WindowLog;
-import rainward.weather.sky.HourlyAir;
-import rainward.weather.source.Credits;
-import rainward.weather.source.ForecastSeries;
 import rainward.window.StormWindow;
 import rainward.window.WindowDecision;
 
 /** Where briefs and alerts are written and posted. */
 public final class PostDesk {
 
-    private static final String LAST_BRIEF = "last brief";
     private static final String TOLD = "told";
 
     private static final Duration HOOK_TIMEOUT = Duration.ofSeconds(30);
 
     private final Office office;
     private final LetterMaker letters = new LetterMaker(BundledLettering.read());
-    private final PastDesk past;
+    private final BriefDesk desk;
     private final Map<Outgoing.Channel, Courier> couriers;
 
     /** A desk that hands mail to the server of the settings, where there is one. */
@@ -63,7 +54,7 @@ public final class PostDesk {
     /** A desk with its own couriers. */
     public PostDesk(Office office, Map<Outgoing.Channel, Courier> couriers) {
         this.office = office;
-        this.past = new PastDesk(office);
+        this.desk = new BriefDesk(office);
         this.couriers = Map.copyOf(couriers);
     }
 
@@ -106,91 +97,7 @@ public final class PostDesk {
      * @param dueAt when it was to go out
      */
     public Brief brief(Cycle.Result result, Instant dueAt) {
-        return office.store().read(books -> BriefMaker.make(input(books, result, dueAt)));
-    }
-
-    private BriefInput input(Books books, Cycle.Result result, Instant dueAt) {
-        Instant now = result.outlook().asOf();
-        return new BriefInput(
-                result.outlook(),
-                office.roster(),
-                new BriefInput.Occasion(office.settings().farm().name(), dueAt, now),
-                books.lastKnown().find(LAST_BRIEF, BriefInput.LastBrief.class),
-                skies(books, result),
-                new BriefInput.Books(
-                        new SupplyDesk(office)
-                                .totals(
-                                        books,
-                                        result.outlook().plan(),
-                                        LocalDate.ofInstant(dueAt, office.zone())),
-                        standChecks(books, now),
-                        goal(result),
-                        List.of(),
-                        undelivered(books, now)));
-    }
-
-    private BriefInput.Skies skies(Books books, Cycle.Result result) {
-        Map<String, HourlyAir> air = new TreeMap<>();
-        List<String> warnings = new ArrayList<>(WeatherDesk.words(books, office.zone()));
-        for (Property property : books.fields().properties()) {
-            Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
-            forecast.ifPresent(f -> air.put(property.name(), f.hourly()));
-        }
-        result.outlook().rain().values().stream()
-                .flatMap(rain -> rain.basis().words().stream())
-                .distinct()
-                .filter(words -> !warnings.contains(words))
-                .forEach(warnings::add);
-        return new BriefInput.Skies(air, AlertDesk.standing(books), credits(books), warnings);
-    }
-
-    private static Map<String, String> credits(Books books) {
-        Map<String, String> credits = new TreeMap<>();
-        for (Property property : books.fields().properties()) {
-            WeatherDesk.forecast(books, property.name())
-                    .map(forecast -> forecast.stamp().source())
-                    .ifPresent(source ->
-                            Credits.of(source).ifPresent(words -> credits.put(source, words)));
-        }
-        return credits;
-    }
-
-    private List<Brief.StandCheck> standChecks(Books books, Instant now) {
-        StandChecks checks = new StandChecks(office.zone());
-        List<Brief.StandCheck> due = new ArrayList<>();
-        for (Property property : books.fields().properties()) {
-            List<FieldCase> here = books.cases().stream()
-                    .filter(c -> c.field().property().equals(property.name()))
-                    .toList();
-            var weather = past.of(books, property, now);
-            here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
-        }
-        return due;
-    }
-
-    /** The last day on which the first-choice mixes of waiting fields go in. */
-    private Optional<Brief.SeasonGoal> goal(Cycle.Result result) {
-        LocalDate today = LocalDate.ofInstant(result.outlook().asOf(), office.zone());
-        return result.outlook().fields().stream()
-                .map(f -> f.item())
-                .filter(item -> item.status().waiting())
-                .flatMap(item -> office.roster().mixesOf(item.field()).stream().limit(1))
-                .map(mix -> mix.season().lastSowing().atYear(today.getYear()))
-                .min(LocalDate::compareTo)
-                .map(day -> new Brief.SeasonGoal(day, java.util.OptionalDouble.empty()));
-    }
-
-    private static List<Brief.Undelivered> undelivered(Books books, Instant now) {
-        return books.outbox().since(now.minus(Duration.ofDays(2))).stream()
-                .filter(row -> switch (row.progress().state()) {
-                    case REFUSED, GIVEN_UP -> true;
-                    case WAITING, SENT, DROPPED -> false;
-                })
-                .map(row -> new Brief.Undelivered(
-                        row.message().key().recipient(),
-                        row.message().subject(),
-                        row.progress().lastWords()))
-                .toList();
+        return office.store().read(books -> BriefMaker.make(desk.input(books, result, dueAt)));
     }
 
     /**
@@ -208,7 +115,7 @@ public final class PostDesk {
      */
     public Optional<Morning> writeBrief(Cycle.Result result, Instant dueAt) {
         return office.store().inTransaction(books -> {
-            Brief brief = BriefMaker.make(input(books, result, dueAt));
+            Brief brief = BriefMaker.make(desk.input(books, result, dueAt));
             Instant now = result.outlook().asOf();
             boolean first = books.briefs()
                     .take(new BriefLog.WrittenBrief(
@@ -224,7 +131,7 @@ public final class PostDesk {
             List<WindowDecision> told = tellWindows(books, result);
             books.lastKnown()
                     .put(
-                            LAST_BRIEF,
+                            BriefDesk.LAST_BRIEF,
                             now,
                             new BriefInput.LastBrief(
                                     result.outlook().plan(), result.outlook().rain()));

@@ -1,0 +1,113 @@
+package rainward.daemon.office;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rainward.brief.Brief;
+import rainward.brief.making.BriefInput;
+import rainward.cycle.Cycle;
+import rainward.daemon.yard.SupplyDesk;
+import rainward.farm.FieldCase;
+import rainward.farm.Property;
+import rainward.input.load.LoadSheet;
+import rainward.store.Books;
+import rainward.weather.sky.HourlyAir;
+import rainward.weather.source.Credits;
+import rainward.weather.source.ForecastSeries;
+
+/** Where all is gathered that a brief is made of. */
+final class BriefDesk {
+
+    static final String LAST_BRIEF = "last brief";
+
+    private final Office office;
+    private final PastDesk past;
+
+    BriefDesk(Office office) {
+        this.office = office;
+        this.past = new PastDesk(office);
+    }
+
+    /**
+     * What a brief is made of.
+     *
+     * @param books of the transaction that it is written in
+     * @param result of the round it tells of
+     * @param dueAt when it was to go out
+     */
+    BriefInput input(Books books, Cycle.Result result, Instant dueAt) {
+        Instant now = result.outlook().asOf();
+        LocalDate day = LocalDate.ofInstant(dueAt, office.zone());
+        LoadSheet sheet = new SupplyDesk(office).sheet(books, result.outlook().plan(), day);
+        return new BriefInput(
+                result.outlook(),
+                office.roster(),
+                new BriefInput.Occasion(office.settings().farm().name(), dueAt, now),
+                books.lastKnown().find(LAST_BRIEF, BriefInput.LastBrief.class),
+                skies(books, result),
+                new BriefInput.Books(
+                        SupplyDesk.lines(sheet, office.settings().farm().units()),
+                        standChecks(books, now),
+                        new SeasonDesk(office).goal(books, result),
+                        new QuestionDesk(office).all(books, result, sheet),
+                        undelivered(books, now),
+                        new WeekDesk(office).report(books, dueAt)));
+    }
+
+    private BriefInput.Skies skies(Books books, Cycle.Result result) {
+        Map<String, HourlyAir> air = new TreeMap<>();
+        List<String> warnings = new ArrayList<>(WeatherDesk.words(books, office.zone()));
+        for (Property property : books.fields().properties()) {
+            Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
+            forecast.ifPresent(f -> air.put(property.name(), f.hourly()));
+        }
+        result.outlook().rain().values().stream()
+                .flatMap(rain -> rain.basis().words().stream())
+                .distinct()
+                .filter(words -> !warnings.contains(words))
+                .forEach(warnings::add);
+        return new BriefInput.Skies(air, AlertDesk.standing(books), credits(books), warnings);
+    }
+
+    private static Map<String, String> credits(Books books) {
+        Map<String, String> credits = new TreeMap<>();
+        for (Property property : books.fields().properties()) {
+            WeatherDesk.forecast(books, property.name())
+                    .map(forecast -> forecast.stamp().source())
+                    .ifPresent(source ->
+                            Credits.of(source).ifPresent(words -> credits.put(source, words)));
+        }
+        return credits;
+    }
+
+    private List<Brief.StandCheck> standChecks(Books books, Instant now) {
+        StandChecks checks = new StandChecks(office.zone());
+        List<Brief.StandCheck> due = new ArrayList<>();
+        for (Property property : books.fields().properties()) {
+            List<FieldCase> here = books.cases().stream()
+                    .filter(c -> c.field().property().equals(property.name()))
+                    .toList();
+            var weather = past.of(books, property, now);
+            here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
+        }
+        return due;
+    }
+
+    private static List<Brief.Undelivered> undelivered(Books books, Instant now) {
+        return books.outbox().since(now.minus(Duration.ofDays(2))).stream()
+                .filter(row -> switch (row.progress().state()) {
+                    case REFUSED, GIVEN_UP -> true;
+                    case WAITING, SENT, DROPPED -> false;
+                })
+                .map(row -> new Brief.Undelivered(
+                        row.message().key().recipient(),
+                        row.message().subject(),
+                        row.progress().lastWords()))
+                .toList();
+    }
+}
