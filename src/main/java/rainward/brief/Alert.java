@@ -2,6 +2,7 @@ package rainward.brief;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.Optional;
 import rainward.window.StormWindow;
 import rainward.window.WindowDecision;
@@ -80,6 +81,9 @@ public record Alert(Origin origin, News news, String why) {
 
         /** The same for all mails on the same thing. */
         String thread();
+
+        /** When it is too late to act on it; empty where that is not known. */
+        Optional<Instant> usefulUntil();
     }
 
     /**
@@ -94,6 +98,21 @@ public record Alert(Origin origin, News news, String why) {
         @Override
         public String thread() {
             return "window/" + window.id();
+        }
+
+        /**
+         * The last moment at which a field that fits may be started; of a closing, and where
+         * nothing fits, the middle arrival of the rain that was told.
+         */
+        @Override
+        public Optional<Instant> usefulUntil() {
+            Instant arrival = window.arrival().p50();
+            return step == Step.CLOSED
+                    ? Optional.of(arrival)
+                    : window.fits().stream()
+                            .map(StormWindow.Fit::lastSafeStart)
+                            .max(Comparator.naturalOrder())
+                            .or(() -> Optional.of(arrival));
         }
     }
 
@@ -111,6 +130,12 @@ public record Alert(Origin origin, News news, String why) {
         @Override
         public String thread() {
             return "alert/" + firstId;
+        }
+
+        /** The end of the event that is warned of. */
+        @Override
+        public Optional<Instant> usefulUntil() {
+            return alert.alert().times().endsAt();
         }
     }
 }

@@ -169,9 +169,9 @@ public record Brief(
          *
          * @param up fields found with a stand
          * @param lookedAt fields looked at
-         * @param expectedUp of these, by the chances given when they were seeded
+         * @param meanChance of a stand given when they were seeded, 0 to 1
          */
-        public record Stands(int up, int lookedAt, double expectedUp) {}
+        public record Stands(int up, int lookedAt, double meanChance) {}
     }
 
     /**

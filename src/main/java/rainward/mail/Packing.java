@@ -9,6 +9,8 @@ import rainward.brief.post.Recipient;
 /** Puts letters into the form in which they go out. */
 public final class Packing {
 
+    private static final Duration TRIED_AT_LEAST = Duration.ofMinutes(10);
+
     private final MimeLetter mime;
     private final Duration triedFor;
 
@@ -16,7 +18,7 @@ public final class Packing {
      * Packs for one farm.
      *
      * @param mime makes mails
-     * @param triedFor how long a message is tried before it is given up
+     * @param triedFor how long a message is tried before it is given up, if it is of use so long
      */
     public Packing(MimeLetter mime, Duration triedFor) {
         this.mime = mime;
@@ -41,6 +43,17 @@ public final class Packing {
                 channel,
                 letter.subject(),
                 content,
-                new Outgoing.Times(letter.written().at(), sendFrom, sendFrom.plus(triedFor)));
+                new Outgoing.Times(
+                        letter.written().at(), sendFrom, giveUpAt(letter.written(), sendFrom)));
+    }
+
+    /** Mail that comes too late is worth nothing; but whatever is written is tried once. */
+    private Instant giveUpAt(Letter.Written written, Instant sendFrom) {
+        Instant usual = sendFrom.plus(triedFor);
+        Instant first = sendFrom.plus(TRIED_AT_LEAST);
+        return written.usefulUntil()
+                .filter(end -> end.isBefore(usual))
+                .map(end -> end.isBefore(first) ? first : end)
+                .orElse(usual);
     }
 }

@@ -50,15 +50,26 @@ public final class Postman {
         int taken = 0;
         Optional<OutboxRow> next = outbox.claim(now.get(), HOLD);
         while (next.isPresent()) {
-            OutboxRow row = next.get();
-            Delivery delivery = courier(row).deliver(row.message());
-            record(row, delivery, now.get());
-            if (delivery instanceof Delivery.Accepted) {
-                taken++;
-            }
+            taken += handOver(next.get(), now) ? 1 : 0;
             next = outbox.claim(now.get(), HOLD);
         }
         return taken;
+    }
+
+    /** A machine that slept may hold mail whose time is over: that is not sent any more. */
+    private boolean handOver(OutboxRow row, Supplier<Instant> now) {
+        Instant start = now.get();
+        if (!start.isBefore(row.message().times().giveUpAt())) {
+            String why = row.progress().lastWords().isEmpty()
+                    ? "was not tried before it was of no more use"
+                    : row.progress().lastWords();
+            outbox.markFailed(row.id(), FailedTry.givenUp(start, why));
+            LOG.warn("too late for {}: {}", row.message().key(), why);
+            return false;
+        }
+        Delivery delivery = courier(row).deliver(row.message());
+        record(row, delivery, now.get());
+        return delivery instanceof Delivery.Accepted;
     }
 
     private Courier courier(OutboxRow row) {

@@ -22,12 +22,15 @@ public record SmtpSettings(
 
     public SmtpSettings {
         Require.that(
-                login.isEmpty()
-                        || security != Security.PLAIN
-                        || THIS_MACHINE.contains(server.host().toLowerCase(Locale.ROOT)),
+                login.isEmpty() || security != Security.PLAIN || isThisMachine(server.host()),
                 "a password must not go to " + server.host()
                         + " in the clear; use starttls or tls");
         Require.that(!timeout.isNegative() && !timeout.isZero(), "mail timeout must be above 0");
+    }
+
+    /** True where a password may go in the clear, because it leaves no machine. */
+    public static boolean isThisMachine(String host) {
+        return THIS_MACHINE.contains(host.toLowerCase(Locale.ROOT));
     }
 
     /** Where the server listens. */

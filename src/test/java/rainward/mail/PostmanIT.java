@@ -121,6 +121,17 @@ class PostmanIT {
     }
 
     @Test
+    void mailOfNoMoreUseIsNotSentByAMachineThatSlept() {
+        outbox.put(BRIEF);
+
+        assertThat(drain(Mails.DAWN.plus(Duration.ofHours(30)))).isZero();
+
+        assertThat(server.taken()).isEmpty();
+        assertThat(outbox.of(BRIEF).state()).isEqualTo(State.GIVEN_UP);
+        assertThat(outbox.of(BRIEF).lastWords()).contains("of no more use");
+    }
+
+    @Test
     void whatNoServerTakesInADayIsGivenUpWithItsReason() throws IOException {
         outbox.put(BRIEF);
         server.close();

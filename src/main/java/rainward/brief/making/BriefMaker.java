@@ -51,6 +51,11 @@ public final class BriefMaker {
         return new BriefMaker(input).brief();
     }
 
+    /** The order of an outlook, with the work of one day apart from that of the days after. */
+    public static Orders orders(Outlook outlook, Window day) {
+        return new OrderBook(outlook).of(day);
+    }
+
     private Brief brief() {
         Orders orders = new OrderBook(outlook).of(day);
         return new Brief(

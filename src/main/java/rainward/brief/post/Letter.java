@@ -13,7 +13,7 @@ import rainward.farm.Require;
  * @param event what it is about, for instance {@code brief/2026-07-16}
  * @param repliesTo event of the first letter on the same thing, where this is a later one
  * @param subject one line
- * @param written when, and in which zone its date is shown
+ * @param written when, in which zone its date is shown, and how long it is of use
  * @param body what it says
  */
 public record Letter(
@@ -26,8 +26,19 @@ public record Letter(
                 "a subject is one line, without control characters");
     }
 
-    /** When it was written, and in which zone its date is shown. */
-    public record Written(Instant at, ZoneId zone) {}
+    /**
+     * When it was written.
+     *
+     * @param at when
+     * @param zone in which its date is shown
+     * @param usefulUntil when it comes too late, where that is sooner than mail is given up
+     */
+    public record Written(Instant at, ZoneId zone, Optional<Instant> usefulUntil) {
+
+        public Written(Instant at, ZoneId zone) {
+            this(at, zone, Optional.empty());
+        }
+    }
 
     /**
      * What it says.

@@ -7,7 +7,8 @@ import java.util.Optional;
 import rainward.brief.Alert;
 import rainward.brief.Brief;
 import rainward.brief.RainPanel;
-import rainward.brief.calendar.DayCalendar;
+import rainward.brief.calendar.CalendarText;
+import rainward.brief.calendar.WorkCalendar;
 import rainward.brief.page.AlertHtml;
 import rainward.brief.page.BriefHtml;
 import rainward.brief.picture.Lettering;
@@ -30,14 +31,20 @@ public final class LetterMaker {
         return "brief/" + day;
     }
 
-    /** The brief; empty for somebody who gets alerts only. */
+    /** The first brief of all, whose calendar nobody has; else as below. */
     public Optional<Letter> brief(Brief brief, Recipient recipient) {
+        var at = brief.heading().written().at();
+        return brief(brief, WorkCalendar.EMPTY.after(brief.orders(), at), recipient);
+    }
+
+    /** The brief with the calendar as it is now; empty for somebody who gets alerts only. */
+    public Optional<Letter> brief(Brief brief, WorkCalendar calendar, Recipient recipient) {
         if (!recipient.wants().brief()) {
             return Optional.empty();
         }
-        Brief theirs = recipient.wants().share() == Recipient.Share.OWN_MACHINES
-                ? OwnLines.of(brief, recipient.wants().machines())
-                : brief;
+        boolean own = recipient.wants().share() == Recipient.Share.OWN_MACHINES;
+        Brief theirs = own ? OwnLines.of(brief, recipient.wants().machines()) : brief;
+        WorkCalendar work = own ? calendar.of(recipient.wants().machines()) : calendar;
         var written = new Letter.Written(
                 brief.heading().written().at(), brief.heading().zone());
         return Optional.of(new Letter(
@@ -45,10 +52,10 @@ public final class LetterMaker {
                 Optional.empty(),
                 BriefText.subject(theirs, recipient.units()),
                 written,
-                body(theirs, recipient)));
+                body(theirs, work, recipient)));
     }
 
-    private Letter.Body body(Brief brief, Recipient recipient) {
+    private Letter.Body body(Brief brief, WorkCalendar work, Recipient recipient) {
         var units = recipient.units();
         if (recipient.wants().form() == Recipient.Form.SHORT) {
             return Letter.Body.ofText(ShortForm.of(brief, units));
@@ -57,9 +64,9 @@ public final class LetterMaker {
                 BriefText.of(brief, units),
                 Optional.of(BriefHtml.of(brief, units, (number, panel) -> "cid:" + id(number))),
                 pictures(brief, recipient),
-                brief.orders().today().isEmpty()
+                work.events().isEmpty()
                         ? Optional.empty()
-                        : Optional.of(DayCalendar.of(brief, units)));
+                        : Optional.of(CalendarText.of(work, units)));
     }
 
     private List<Letter.Picture> pictures(Brief brief, Recipient recipient) {
@@ -90,7 +97,8 @@ public final class LetterMaker {
                 thread + "/" + alert.news().number(),
                 first ? Optional.empty() : Optional.of(thread + "/1"),
                 AlertText.subject(alert, units),
-                new Letter.Written(alert.origin().at(), alert.origin().zone()),
+                new Letter.Written(
+                        alert.origin().at(), alert.origin().zone(), alert.news().usefulUntil()),
                 brief
                         ? Letter.Body.ofText(ShortForm.of(alert, units))
                         : new Letter.Body(

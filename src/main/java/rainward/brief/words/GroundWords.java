@@ -95,7 +95,7 @@ public final class GroundWords {
                         "%d of %d fields looked at have a stand, %.1f were expected",
                         week.stands().up(),
                         week.stands().lookedAt(),
-                        week.stands().expectedUp());
+                        week.stands().lookedAt() * week.stands().meanChance());
         return "The week before: " + Reader.count(post.briefs(), "brief", "briefs") + ", "
                 + none(post.late()) + " late; " + Reader.count(post.taken(), "message", "messages")
                 + " delivered, " + none(post.lost()) + " lost; "

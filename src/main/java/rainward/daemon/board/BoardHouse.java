@@ -15,9 +15,9 @@ import rainward.board.house.House;
 import rainward.board.house.Mark;
 import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
-import rainward.brief.calendar.DayCalendar;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.words.DayClock;
+import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
@@ -119,10 +119,7 @@ final class BoardHouse implements House {
 
     @Override
     public Optional<String> calendar() {
-        return standing()
-                .round()
-                .map(round ->
-                        DayCalendar.of(round.brief(), office.settings().farm().units()));
+        return standing().round().map(round -> new CalendarDesk(office).feed(Optional.empty()));
     }
 
     @Override

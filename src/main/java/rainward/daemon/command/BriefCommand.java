@@ -9,10 +9,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import rainward.brief.calendar.CalendarText;
+import rainward.brief.calendar.WorkCalendar;
 import rainward.brief.post.Letter;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.post.Recipient;
 import rainward.cycle.OrderSheet;
+import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.daemon.office.PostDesk;
@@ -45,6 +48,13 @@ public final class BriefCommand extends OfficeCommand {
     @Option(names = "--eml", paramLabel = "FILE", description = "Write the whole mail.")
     @Nullable
     Path eml;
+
+    @Option(
+            names = "--ics",
+            paramLabel = "FILE",
+            description = "Write the calendar of the work, RFC 5545.")
+    @Nullable
+    Path ics;
 
     @Override
     int work(Office office) {
@@ -90,7 +100,8 @@ public final class BriefCommand extends OfficeCommand {
                 Recipient.Address.mail("you@localhost"),
                 Recipient.Wants.EVERYTHING,
                 office.settings().farm().units());
-        Letter letter = post.letter(post.brief(result, now), reader).orElseThrow();
+        WorkCalendar calendar = new CalendarDesk(office).with(result);
+        Letter letter = post.letter(post.brief(result, now), calendar, reader).orElseThrow();
         if (html != null) {
             Files.writeString(html, page(letter));
             out().println("Written: " + html);
@@ -99,7 +110,11 @@ public final class BriefCommand extends OfficeCommand {
             Files.write(eml, post.mail(letter, reader));
             out().println("Written: " + eml);
         }
-        if (text || (html == null && eml == null)) {
+        if (ics != null) {
+            Files.writeString(ics, CalendarText.of(calendar, reader.units()));
+            out().println("Written: " + ics);
+        }
+        if (text || (html == null && eml == null && ics == null)) {
             out().println(letter.body().text());
         }
         return 0;

@@ -242,8 +242,8 @@ public final class Demo {
                     + " waiting fields");
         }
         turn.publicAlerts()
-                .forEach(
-                        alert -> telling.add("ALERT  " + alert.alert().message().headline()));
+                .forEach(alert ->
+                        telling.add("ALERT  " + alert.local().alert().message().headline()));
         turn.told().forEach(this::tellWindow);
     }
 

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rainward.brief.Alert;
 import rainward.brief.LocalAlert;
+import rainward.brief.making.AlertSteps;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
 import rainward.feed.SourceWatch;
@@ -20,7 +22,7 @@ import rainward.weather.alert.PublicAlert;
 import rainward.weather.source.SourceStatus;
 
 /** Where public alerts are asked for and kept; only the US service has them by place. */
-final class AlertDesk {
+public final class AlertDesk {
 
     private final Office office;
     private final AlertFeed feed;
@@ -32,34 +34,51 @@ final class AlertDesk {
         this.feed = new AlertFeed(client);
     }
 
-    /** Asks for every property; alerts of events that nobody has been told of, with their farms. */
-    List<LocalAlert> pullAll() {
+    /** News of one event and the farms it touches. */
+    public record Turned(LocalAlert local, Alert.Step step, String chain) {}
+
+    /** Asks for every property; what was issued, changed or called off since the last look. */
+    List<Turned> pullAll() {
         if (!office.settings().weather().sources().ask(Settings.Source.NWS)) {
             return List.of();
         }
         Instant now = office.now();
-        Map<String, PublicAlert> fresh = new LinkedHashMap<>();
+        Map<String, AlertSteps.Told> news = new LinkedHashMap<>();
         Map<String, List<String>> where = new TreeMap<>();
         for (Property property : office.roster().properties().values()) {
-            AlertFeed.Poll poll = feed.pull(property.place(), now);
-            watch.saw(
-                    Service.NWS_ALERTS.code(),
-                    poll.alerts().isPresent() ? SourceStatus.State.OK : SourceStatus.State.DOWN,
-                    String.join("; ", poll.notes()),
-                    now);
-            AlertLedger.Step step = office.store().inTransaction(books -> {
-                AlertLedger.Step next = ledger(books, property.name()).after(poll.alerts(), now);
-                books.lastKnown().put(nameOf(property.name()), now, next.ledger());
-                return next;
-            });
-            for (PublicAlert alert : step.fresh()) {
-                fresh.put(alert.id(), alert);
-                where.computeIfAbsent(alert.id(), id -> new ArrayList<>()).add(property.name());
+            for (AlertSteps.Told told : pull(property, now)) {
+                news.merge(told.alert().id(), told, AlertDesk::furthest);
+                where.computeIfAbsent(told.alert().id(), id -> new ArrayList<>())
+                        .add(property.name());
             }
         }
-        return fresh.values().stream()
-                .map(alert -> new LocalAlert(alert, where.getOrDefault(alert.id(), List.of())))
+        return news.values().stream()
+                .map(told -> new Turned(
+                        new LocalAlert(
+                                told.alert(), where.getOrDefault(told.alert().id(), List.of())),
+                        told.step(),
+                        told.chain()))
                 .toList();
+    }
+
+    /** New to one farm and known to another is a change for the crew. */
+    private static AlertSteps.Told furthest(AlertSteps.Told a, AlertSteps.Told b) {
+        return a.step().compareTo(b.step()) >= 0 ? a : b;
+    }
+
+    private List<AlertSteps.Told> pull(Property property, Instant now) {
+        AlertFeed.Poll poll = feed.pull(property.place(), now);
+        watch.saw(
+                Service.NWS_ALERTS.code(),
+                poll.alerts().isPresent() ? SourceStatus.State.OK : SourceStatus.State.DOWN,
+                String.join("; ", poll.notes()),
+                now);
+        return office.store().inTransaction(books -> {
+            AlertLedger before = ledger(books, property.name());
+            AlertLedger after = before.after(poll.alerts(), now).ledger();
+            books.lastKnown().put(nameOf(property.name()), now, after);
+            return AlertSteps.between(before, after, now);
+        });
     }
 
     /** Alerts that are in force or announced, each with the farms it touches. */

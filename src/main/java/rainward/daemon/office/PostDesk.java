@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rainward.brief.Alert;
 import rainward.brief.Brief;
-import rainward.brief.LocalAlert;
+import rainward.brief.calendar.WorkCalendar;
 import rainward.brief.making.BriefInput;
 import rainward.brief.making.BriefMaker;
 import rainward.brief.post.Letter;
@@ -38,6 +38,7 @@ import rainward.window.WindowDecision;
 public final class PostDesk {
 
     private static final String TOLD = "told";
+    private static final String ALERT_MAILS = "alert mails";
 
     private static final Duration HOOK_TIMEOUT = Duration.ofSeconds(30);
 
@@ -128,6 +129,7 @@ public final class PostDesk {
                 return Optional.<Morning>empty();
             }
             PlanningDesk.giveOut(books, result, "morning brief");
+            WorkCalendar calendar = new CalendarDesk(office).follow(books, result);
             List<WindowDecision> told = tellWindows(books, result);
             books.lastKnown()
                     .put(
@@ -136,7 +138,8 @@ public final class PostDesk {
                             new BriefInput.LastBrief(
                                     result.outlook().plan(), result.outlook().rain()));
             for (Recipient recipient : office.settings().mail().recipients()) {
-                letters.brief(brief, recipient).ifPresent(l -> put(books, l, recipient, now));
+                letters.brief(brief, calendar, recipient)
+                        .ifPresent(l -> put(books, l, recipient, now));
             }
             return Optional.of(new Morning(brief, told));
         });
@@ -153,6 +156,7 @@ public final class PostDesk {
     public List<WindowDecision> writeAlerts(Cycle.Result result, String cause) {
         return office.store().inTransaction(books -> {
             PlanningDesk.giveOut(books, result, cause);
+            new CalendarDesk(office).follow(books, result);
             return tellWindows(books, result);
         });
     }
@@ -183,20 +187,43 @@ public final class PostDesk {
         }
     }
 
-    /** Passes a public alert on that nobody has been told of. */
-    public void writePublic(LocalAlert fresh) {
+    /** How many mails went out on each public event. */
+    record AlertMails(Map<String, Integer> numbers) {}
+
+    /** Passes on what became of a public alert; the end of one never told of is no news. */
+    public void writePublic(AlertDesk.Turned turned) {
         Instant now = office.now();
         office.store().inTransaction(books -> {
+            Map<String, Integer> numbers = new TreeMap<>(books.lastKnown()
+                    .find(ALERT_MAILS, AlertMails.class)
+                    .map(AlertMails::numbers)
+                    .orElse(Map.of()));
+            int number = numbers.merge(turned.chain(), 1, Integer::sum);
+            if (number == 1 && turned.step() == Alert.Step.CLOSED) {
+                return numbers;
+            }
+            books.lastKnown().put(ALERT_MAILS, now, new AlertMails(numbers));
             Alert alert = Alert.of(
                     new Alert.Origin(office.settings().farm().name(), office.zone(), now),
                     new Alert.PublicNews(
-                            fresh, Alert.Step.OPENED, 1, fresh.alert().id()),
-                    fresh.alert().message().headline());
+                            turned.local(),
+                            number == 1 ? Alert.Step.OPENED : turned.step(),
+                            number,
+                            turned.chain()),
+                    why(turned));
             for (Recipient recipient : office.settings().mail().recipients()) {
                 put(books, letters.alert(alert, recipient), recipient, now);
             }
-            return alert;
+            return numbers;
         });
+    }
+
+    private static String why(AlertDesk.Turned turned) {
+        return switch (turned.step()) {
+            case OPENED -> turned.local().alert().message().headline();
+            case CHANGED -> "the service has changed its event, severity or hours";
+            case CLOSED -> "the service has called it off before its time";
+        };
     }
 
     private static Alert.Step step(WindowDecision.Step step) {
@@ -238,7 +265,7 @@ public final class PostDesk {
     }
 
     /** The letter of a brief to somebody, for a look before it is sent. */
-    public Optional<Letter> letter(Brief brief, Recipient recipient) {
-        return letters.brief(brief, recipient);
+    public Optional<Letter> letter(Brief brief, WorkCalendar calendar, Recipient recipient) {
+        return letters.brief(brief, calendar, recipient);
     }
 }

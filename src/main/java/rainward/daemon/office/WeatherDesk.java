@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import rainward.brief.LocalAlert;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
 import rainward.feed.SourceChain;
@@ -94,8 +93,8 @@ public final class WeatherDesk {
     }
 
     /** Asks for public alerts; those that nobody has been told of. */
-    public List<LocalAlert> pullAlerts() {
-        List<LocalAlert> fresh = alerts.pullAll();
+    public List<AlertDesk.Turned> pullAlerts() {
+        List<AlertDesk.Turned> fresh = alerts.pullAll();
         keepStates();
         return fresh;
     }

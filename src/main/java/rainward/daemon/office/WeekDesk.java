@@ -75,6 +75,7 @@ final class WeekDesk {
                 told.size(),
                 told.stream()
                         .mapToDouble(check -> check.finding().chanceAtSeeding().getAsDouble())
-                        .sum());
+                        .average()
+                        .orElse(0));
     }
 }

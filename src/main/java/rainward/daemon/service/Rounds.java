@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rainward.brief.LocalAlert;
 import rainward.cycle.Cycle;
+import rainward.daemon.office.AlertDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.daemon.office.PostDesk;
@@ -59,12 +59,12 @@ public final class Rounds {
             List<WeatherDesk.PropertyPull> pulls,
             Cycle.Result result,
             List<WindowDecision> told,
-            List<LocalAlert> publicAlerts) {}
+            List<AlertDesk.Turned> publicAlerts) {}
 
     /** Asks for the weather, reckons, gives the order out and writes alerts. */
     public Turn turn() {
         List<WeatherDesk.PropertyPull> pulls = pull();
-        List<LocalAlert> publicAlerts =
+        List<AlertDesk.Turned> publicAlerts =
                 weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).toList();
         publicAlerts.forEach(post::writePublic);
         Given given = giveOut("new forecast");
@@ -130,8 +130,8 @@ public final class Rounds {
     }
 
     /** Other alerts, of boating or fire weather for instance, stay with the public service. */
-    private static boolean mattersToFieldWork(LocalAlert local) {
-        return local.alert().danger() != PublicAlert.Danger.OTHER;
+    private static boolean mattersToFieldWork(AlertDesk.Turned turned) {
+        return turned.local().alert().danger() != PublicAlert.Danger.OTHER;
     }
 
     private static void log(WeatherDesk.PropertyPull pulled) {

@@ -15,6 +15,7 @@ import rainward.farm.Crew;
 import rainward.farm.Machine;
 import rainward.farm.NearestName;
 import rainward.farm.UnitSystem;
+import rainward.mail.SmtpSettings;
 
 /**
  * The brief's hour, the mail server and who gets what.
@@ -62,11 +63,12 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
             return Optional.empty();
         }
         Settings.Security security = mail.choice("security", Settings.Security.STARTTLS);
+        String host = mail.text("host", "must be the name of your mail server");
         Settings.MailServer read = new Settings.MailServer(
-                mail.text("host", "must be the name of your mail server"),
+                host,
                 (int) mail.whole("port", new Bounds.Whole(port(security), 1, 65_535)),
                 security,
-                login(mail, security),
+                login(mail, security, host),
                 address(mail, "from"),
                 mail.span(
                         "answer_within",
@@ -91,7 +93,7 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
         };
     }
 
-    private Optional<Settings.Login> login(Section mail, Settings.Security security) {
+    private Optional<Settings.Login> login(Section mail, Settings.Security security, String host) {
         Optional<String> user = mail.maybeText("user", "must be the name that the server knows");
         Optional<Secret> password = secrets.secret(mail, "password");
         boolean named = mail.has("password_file") || mail.has("password_env");
@@ -101,12 +103,13 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
         if (user.isEmpty() && named) {
             mail.wrong("user", "must be given where there is a password");
         }
-        if (user.isPresent() && security == Settings.Security.NONE) {
-            mail.reading()
-                    .warn(
-                            mail.path("security"),
-                            "= \"none\" sends the password in the clear",
-                            "use \"starttls\" or \"tls\" unless the server runs on this machine");
+        if (user.isPresent()
+                && security == Settings.Security.NONE
+                && !SmtpSettings.isThisMachine(host)) {
+            mail.wrong(
+                    "security",
+                    "must be \"starttls\" or \"tls\" where there is a password and the server is"
+                            + " another machine");
         }
         return user.isPresent() && password.isPresent()
                 ? Optional.of(new Settings.Login(user.get(), password.get()))

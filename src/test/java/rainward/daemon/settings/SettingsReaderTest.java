@@ -294,15 +294,23 @@ class SettingsReaderTest {
         }
 
         @Test
-        void passwordInTheClearIsWarnedOf() throws IOException {
+        void passwordInTheClearToAnotherMachineIsAFault() throws IOException {
             Files.writeString(folder.resolve("mail.password"), "swordfish");
             Path file = changed("host = \"mail", LOGIN + "security = \"none\"\nhost = \"mail");
 
-            assertThat(warnings(file))
-                    .anyMatch(
-                            words -> words.endsWith("mail.security = \"none\" sends the password in"
-                                    + " the clear; use \"starttls\" or \"tls\" unless the server runs on this"
-                                    + " machine."));
+            assertThat(Crews.faults(file))
+                    .anyMatch(words -> words.endsWith("mail.security = \"none\"; must be"
+                            + " \"starttls\" or \"tls\" where there is a password and the server is"
+                            + " another machine."));
+        }
+
+        @Test
+        void passwordInTheClearOnThisMachineIsUsable() throws IOException {
+            Files.writeString(folder.resolve("mail.password"), "swordfish");
+            String host = "host = \"mail.sandhill.example\"";
+            Path file = changed(host, LOGIN + "security = \"none\"\nhost = \"localhost\"");
+
+            assertThat(Crews.usable(file).mail().server().orElseThrow().login()).isPresent();
         }
 
         @Test

@@ -5,49 +5,41 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rainward.brief.Brief;
 import rainward.brief.BriefDays;
 import rainward.brief.DaySketch;
 import rainward.farm.UnitSystem;
 
 /** The calendar, read by a library that did not write it. */
-class DayCalendarTest {
+class CalendarTextTest {
 
-    private static List<VEvent> events(Brief brief) throws Exception {
+    private static WorkCalendar work(DaySketch day) {
+        return WorkCalendar.EMPTY.after(
+                day.brief().orders(), day.brief().heading().written().at());
+    }
+
+    private static List<VEvent> events(WorkCalendar work) throws Exception {
         Calendar calendar = new CalendarBuilder()
-                .build(new StringReader(DayCalendar.of(brief, UnitSystem.US_CUSTOMARY)));
+                .build(new StringReader(CalendarText.of(work, UnitSystem.US_CUSTOMARY)));
         assertThat(calendar.validate().getEntries()).isEmpty();
         return calendar.getComponents("VEVENT");
     }
 
-    private static Map<String, VEvent> byUid(Brief brief) throws Exception {
-        return events(brief).stream()
-                .collect(Collectors.toMap(e -> e.getUid().orElseThrow().getValue(), e -> e));
-    }
-
-    private static int sequence(VEvent event) {
-        return requireNonNull(event.getSequence()).getSequenceNo();
-    }
-
     @Test
-    void holdsEveryStageOfTodaysFieldsWithItsHours() throws Exception {
+    void holdsEveryStageOfTheOrderWithItsHours() throws Exception {
         DaySketch day = BriefDays.dryStormInThreeDays();
 
-        List<VEvent> events = events(day.brief());
+        List<VEvent> events = events(work(day));
 
-        assertThat(events).hasSize(8);
+        assertThat(events).hasSize(11);
         VEvent first = events.stream()
                 .min(Comparator.comparing(e -> (Instant) start(e)))
                 .orElseThrow();
@@ -60,28 +52,36 @@ class DayCalendarTest {
         return Instant.from(requireNonNull(event.getDateTimeStart()).getDate());
     }
 
-    /** RFC 5545 3.8.7.4: a higher SEQUENCE of the same UID takes the place of the lower one. */
+    /** RFC 5545 3.8.1.11 and 3.8.7.4: the same UID, a higher SEQUENCE, cancelled. */
     @Test
-    void aLaterBriefMovesEventsAndDoublesNone() throws Exception {
-        DaySketch later = BriefDays.dryStormInThreeDays().writtenAfter(Duration.ofHours(3));
+    void workThatFellOutIsCancelledByName() throws Exception {
+        DaySketch day = BriefDays.dryStormInThreeDays();
+        WorkCalendar before = work(day);
+        day.items.removeIf(item -> item.place().field().equals("Kettle 1"));
+        WorkCalendar after = before.after(day.brief().orders(), day.at(0, "05:30"));
 
-        Map<String, VEvent> before = byUid(BriefDays.dryStormInThreeDays().brief());
-        Map<String, VEvent> after = byUid(later.brief());
+        List<VEvent> cancelled = events(after).stream()
+                .filter(e -> requireNonNull(e.getStatus()).getValue().equals("CANCELLED"))
+                .toList();
 
-        assertThat(after.keySet()).isEqualTo(before.keySet());
-        after.forEach((uid, event) -> assertThat(sequence(event))
-                .isGreaterThan(sequence(requireNonNull(before.get(uid)))));
+        assertThat(cancelled)
+                .extracting(e -> requireNonNull(e.getSummary()).getValue())
+                .containsExactly("till, Kettle 1", "seed: three brassicas, Kettle 1");
+        assertThat(cancelled)
+                .allSatisfy(e -> assertThat(requireNonNull(e.getSequence()).getSequenceNo())
+                        .isGreaterThan(before.events().get(0).version().sequence()));
+        assertThat(events(after)).hasSameSizeAs(before.events());
     }
 
     @Test
     void twoStretchesOfOneStageAreTwoEvents() throws Exception {
-        assertThat(events(BriefDays.day("failed-stands").brief())).hasSize(3);
+        assertThat(events(work(BriefDays.day("failed-stands")))).hasSize(3);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"hostile-names", "clocks-go-back", "dry-storm-in-three-days"})
     void noLineIsLongerThan75OctetsAndAllEndInCrLf(String name) {
-        String text = DayCalendar.of(BriefDays.day(name).brief(), UnitSystem.METRIC);
+        String text = CalendarText.of(work(BriefDays.day(name)), UnitSystem.METRIC);
 
         assertThat(text.split("\r\n"))
                 .allSatisfy(line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length)
@@ -92,7 +92,7 @@ class DayCalendarTest {
 
     @Test
     void namesWithSignsOfTheFormatComeBackAsTheyWere() throws Exception {
-        List<VEvent> events = events(BriefDays.day("hostile-names").brief());
+        List<VEvent> events = events(work(BriefDays.day("hostile-names")));
 
         assertThat(events)
                 .extracting(e -> requireNonNull(e.getSummary()).getValue())
