@@ -116,7 +116,10 @@ class UnitNamesTest {
             "middle",
             "high",
             "now",
-            "gain");
+            "gain",
+            "physicsMsPerField",
+            "tracesMs",
+            "msPerField");
 
     private static final Pattern UNIT = unitAtTheEnd();
 

@@ -25,7 +25,7 @@ import rainward.queue.sample.PlannerBench;
 @Command(
         name = "bench",
         description = "Measure the program on this machine, with nothing else running.",
-        subcommands = {BenchCommand.Planner.class, BenchCommand.Service.class})
+        subcommands = {BenchCommand.Planner.class, BenchPhysics.class, BenchCommand.Service.class})
 public final class BenchCommand implements Runnable {
 
     @Spec
