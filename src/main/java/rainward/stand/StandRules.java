@@ -17,7 +17,7 @@ public record StandRules(
 
     /** What the program uses. */
     public static final StandRules DEFAULT = new StandRules(
-            new Grain(3, 6),
+            new Grain(4, 4),
             0.7,
             new Seedling(1.5, 6, 12, 0.02),
             new Damage(0.3, 0.03, 10),
@@ -28,8 +28,9 @@ public record StandRules(
     }
 
     /**
-     * How finely time and seed are cut. Three hours still follow the course of a day; what it costs
-     * in accuracy against one hour and many classes is measured in {@code StandGrainTest}.
+     * How finely time and seed are cut. Four hours still follow the course of a day; what they and
+     * four classes cost in accuracy against one hour and many classes is measured in
+     * {@code StandGrainTest}.
      *
      * @param stepHours length of a step, 1 to 6 [h]
      * @param seedClasses classes of equal share that stand for the spread of a seed lot

@@ -1,7 +1,6 @@
 package rainward.stand.bed;
 
 import java.util.Arrays;
-import rainward.soil.SoilRun;
 import rainward.stand.SeedPlacement;
 import rainward.stand.StandCase;
 
@@ -13,26 +12,22 @@ public final class TraceColumns {
     /** Traces that share the cache lines of their rows. */
     public static final int WIDTH = 8;
 
-    /** Soil drier than that is as dry as can be: no seed starts in it [MPa]. */
-    private static final double DRIEST_MPA = -3;
-
     /** Bursts below this do nothing to a seedbed [mm/h]; chosen here, no source. */
     private static final double GENTLE_MM_PER_H = 5;
 
     private final StandCase question;
     private final SurfaceDamage damage;
     private final StepGrid grid;
-    private final double contact;
-    private final double share;
-    private final double[] sums = new double[WIDTH];
+    private final StepMeans means;
+    private final double perContact;
     private final Column[] columns;
 
     public TraceColumns(StandCase question, SurfaceDamage damage, StepGrid grid) {
         this.question = question;
         this.damage = damage;
         this.grid = grid;
-        contact = SeedPlacement.contact(question.conditions());
-        share = 1.0 / grid.stepHours();
+        means = new StepMeans(question, grid);
+        perContact = 1 / SeedPlacement.contact(question.conditions());
         columns = new Column[WIDTH];
         Arrays.setAll(columns, i -> new Column(grid.steps()));
     }
@@ -46,59 +41,20 @@ public final class TraceColumns {
     public int load(int first) {
         int count = Math.min(WIDTH, question.soil().traces() - first);
         for (int i = 0; i < count; i++) {
-            columns[i].clear();
+            columns[i].load(first + i);
         }
-        for (int step = 0; step < grid.steps(); step++) {
-            loadSoil(step, first, count);
-            for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
-                loadRain(step, hour, first, count);
-            }
+        for (int hour = 0; hour < grid.hour(grid.steps()); hour++) {
+            loadRain(hour, first, count);
         }
         return count;
     }
 
-    private void loadSoil(int step, int first, int count) {
-        SoilRun soil = question.soil();
-        sum(soil.seedZone().tempC(), step, first, count);
-        for (int i = 0; i < count; i++) {
-            columns[i].tempC[step] = sums[i] * share;
-        }
-        sum(soil.surface().dryFrontCm(), step, first, count);
-        for (int i = 0; i < count; i++) {
-            columns[i].dryFront(step, sums[i] * share);
-        }
-        sum(soil.seedZone().surfaceTempC(), step, first, count);
-        for (int i = 0; i < count; i++) {
-            columns[i].surface(step, sums[i] * share);
-        }
-        Arrays.fill(sums, 0);
-        for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
-            double[] row = soil.seedZone().potentialMpa()[hour];
-            for (int i = 0; i < count; i++) {
-                sums[i] += Math.max(DRIEST_MPA, row[first + i]);
-            }
-        }
-        for (int i = 0; i < count; i++) {
-            columns[i].potential(step, sums[i] * share, contact);
-        }
-    }
-
-    private void sum(double[][] rows, int step, int first, int count) {
-        Arrays.fill(sums, 0);
-        for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
-            double[] row = rows[hour];
-            for (int i = 0; i < count; i++) {
-                sums[i] += row[first + i];
-            }
-        }
-    }
-
-    private void loadRain(int step, int hour, int first, int count) {
+    private void loadRain(int hour, int first, int count) {
         double[] peak = question.traces().peak30MmPerH()[hour];
         for (int i = 0; i < count; i++) {
             if (peak[first + i] > GENTLE_MM_PER_H) {
                 double rainMm = question.traces().rainMm()[hour][first + i];
-                columns[i].burst(step, rainMm, peak[first + i]);
+                columns[i].burst(hour / grid.stepHours(), rainMm, peak[first + i]);
             }
         }
     }
@@ -112,9 +68,8 @@ public final class TraceColumns {
 
         public final double[] tempC;
 
-        public final double[] surfaceTempC;
-
-        public final double[] dryFrontCm;
+        private final double[] surfaceTempC;
+        private final double[] dryFrontCm;
 
         /** Share of seed that rills leave in place. */
         public final double[] stayingFraction;
@@ -124,6 +79,8 @@ public final class TraceColumns {
 
         private double hottestC;
         private double deepestDryCm;
+        private boolean rained;
+        private int trace;
 
         Column(int steps) {
             potentialMpa = new double[steps];
@@ -133,6 +90,20 @@ public final class TraceColumns {
             dryFrontCm = new double[steps];
             stayingFraction = new double[steps];
             openFraction = new double[steps];
+            Arrays.fill(stayingFraction, 1);
+            Arrays.fill(openFraction, 1);
+        }
+
+        /** Copied when asked for: few traces get hot enough to matter. */
+        public double[] surfaceTempC() {
+            StepMeans.copy(means.surfaceTempC, trace, surfaceTempC);
+            return surfaceTempC;
+        }
+
+        /** Copied when asked for: only traces that dry to the seed need it. */
+        public double[] dryFrontCm() {
+            StepMeans.copy(means.dryFrontCm, trace, dryFrontCm);
+            return dryFrontCm;
         }
 
         /** Greatest temperature of the surface on this trace. */
@@ -145,29 +116,29 @@ public final class TraceColumns {
             return deepestDryCm;
         }
 
-        private void clear() {
-            Arrays.fill(stayingFraction, 1);
-            Arrays.fill(openFraction, 1);
-            hottestC = Double.NEGATIVE_INFINITY;
-            deepestDryCm = 0;
+        /** True where rain was hard enough once to move or seal seed. */
+        public boolean rained() {
+            return rained;
         }
 
-        private void potential(int step, double meanMpa, double contact) {
-            potentialMpa[step] = meanMpa;
-            feltPotentialMpa[step] = meanMpa / contact;
-        }
-
-        private void surface(int step, double meanTempC) {
-            surfaceTempC[step] = meanTempC;
-            hottestC = Math.max(hottestC, meanTempC);
-        }
-
-        private void dryFront(int step, double meanCm) {
-            dryFrontCm[step] = meanCm;
-            deepestDryCm = Math.max(deepestDryCm, meanCm);
+        private void load(int trace) {
+            StepMeans.copy(means.potentialMpa, trace, potentialMpa);
+            for (int t = 0; t < potentialMpa.length; t++) {
+                feltPotentialMpa[t] = potentialMpa[t] * perContact;
+            }
+            StepMeans.copy(means.tempC, trace, tempC);
+            this.trace = trace;
+            hottestC = means.hottestC[trace];
+            deepestDryCm = means.deepestDryCm[trace];
+            if (rained) {
+                Arrays.fill(stayingFraction, 1);
+                Arrays.fill(openFraction, 1);
+                rained = false;
+            }
         }
 
         private void burst(int step, double rainMm, double peak30MmPerH) {
+            rained = true;
             double energy = RainErosion.hourEnergyMjPerHa(rainMm, peak30MmPerH);
             stayingFraction[step] *= damage.stayingFraction(energy, peak30MmPerH);
             openFraction[step] *= 1 - damage.sealedFraction(energy, peak30MmPerH);

@@ -27,10 +27,12 @@ public final class ComponentRun {
     private final SeedlingFates fates;
     private final boolean tooDeep;
 
-    // By class: progress of each step, progress since seeding, and the step reached.
-    private final double[][] progress;
-    private final double[] done;
-    private final int[] reached;
+    private final double[] progress;
+
+    /** Seeding steps that differ: one for each run of steps too dry for any class. */
+    private final int[] begins;
+
+    private final SeedSums sums;
 
     public ComponentRun(
             StandCase question, MixComponent component, StandRules rules, StepGrid grid) {
@@ -43,34 +45,42 @@ public final class ComponentRun {
         kept = new Kept(species, grid, rules.seedling());
         fates = new SeedlingFates(species, depthCm, grid, rules.seedling());
         tooDeep = depthCm > species.emergence().greatestDepthCm();
-        progress = new double[classes][grid.steps()];
-        done = new double[classes];
-        reached = new int[classes];
+        progress = new double[grid.steps()];
+        begins = new int[grid.seedingSteps()];
+        sums = new SeedSums(grid.seedingSteps());
     }
 
     /** Runs along a trace and adds what comes of it to the tally. */
-    public void run(TraceColumns.Column trace, double[] worthByStep, StandTally tally) {
+    void run(TraceColumns.Column trace, double[] worthByStep, StandTally tally) {
         if (tooDeep) {
             return;
         }
         kept.run(trace);
         fates.reckon(trace, kept, worthByStep, basePotentialsMpa[0]);
-        for (int k = 0; k < progress.length; k++) {
-            soak(progress[k], basePotentialsMpa[k], kept.startingMpa, kept.progressPerMpa);
-            done[k] = 0;
-            reached[k] = grid.firstStep() - 1;
+        soak(progress, basePotentialsMpa[0], kept.startingMpa, kept.progressPerMpa);
+        int count = tellApart();
+        sums.clear(count);
+        walk(count);
+        for (int k = 1; k < basePotentialsMpa.length; k++) {
+            soak(progress, basePotentialsMpa[k], kept.startingMpa, kept.progressPerMpa);
+            walk(count);
         }
-        SeedSum sum = new SeedSum();
-        for (int s = 0; s < grid.seedingSteps(); s++) {
-            int seededAt = grid.firstStep() + s;
-            // A step too dry for the first class changes nothing for those who wait through it.
-            if (s == 0 || progress[0][seededAt - 1] > 0) {
-                sum.clear();
-                germinate(sum);
+        hand(count, tally);
+    }
+
+    /**
+     * A step too dry for the first class changes nothing for those who wait through it: only the
+     * first seeding step of such a run is walked. Gives how many there are.
+     */
+    private int tellApart() {
+        int count = 1;
+        begins[0] = 0;
+        for (int s = 1; s < grid.seedingSteps(); s++) {
+            if (progress[grid.firstStep() + s - 1] > 0) {
+                begins[count++] = s;
             }
-            leaveBehind(seededAt);
-            hand(s, sum, tally);
         }
+        return count;
     }
 
     private static void soak(
@@ -80,82 +90,57 @@ public final class ComponentRun {
         }
     }
 
-    private void germinate(SeedSum sum) {
-        int last = grid.steps() - 1;
-        for (int k = 0; k < progress.length; k++) {
-            double[] of = progress[k];
-            double sofar = done[k];
-            int g = reached[k];
-            while (sofar < 1 && g < last) {
+    /** One class of the seed lot along all seeding steps. */
+    private void walk(int count) {
+        double[] of = progress;
+        int last = of.length - 1;
+        boolean moistAtEnd = of[last] > 0;
+        int g = grid.firstStep() - 1;
+        double done = 0;
+        for (int j = 0; j < count; j++) {
+            if (j > 0) {
+                done -= of[grid.firstStep() + begins[j] - 1];
+            }
+            while (done < 1 && g < last) {
                 g++;
-                sofar += of[g];
+                done += of[g];
             }
-            if (sofar >= 1) {
-                sum.add(fates, g);
-            } else if (of[last] > 0) {
-                sum.underWay++;
+            if (done >= 1) {
+                sums.add(j, fates, g);
             } else {
-                sum.waiting++;
+                sums.open(j, moistAtEnd);
             }
-            done[k] = sofar;
-            reached[k] = g;
         }
     }
 
-    private void leaveBehind(int step) {
-        for (int k = 0; k < progress.length; k++) {
-            done[k] -= progress[k][step];
+    private void hand(int count, StandTally tally) {
+        for (int j = 0; j < count; j++) {
+            int end = j + 1 < count ? begins[j + 1] : grid.seedingSteps();
+            for (int s = begins[j]; s < end; s++) {
+                hand(s, j, tally);
+            }
         }
     }
 
-    private void hand(int s, SeedSum sum, StandTally tally) {
+    private void hand(int s, int j, StandTally tally) {
         double classes = basePotentialsMpa.length;
         double before = 1 / kept.rain[grid.firstStep() + s];
         double leftAtEnd = kept.rain[grid.steps()] * before;
         double plants = share.plantShare() / classes;
         double came = plants * before;
-        tally.plants(s, came * sum.plants, came * sum.worth, came * sum.step);
-        tally.open(s, plants * leftAtEnd * sum.underWay, plants * leftAtEnd * sum.waiting);
-        double open = sum.underWay + sum.waiting;
+        double underWay = sums.underWay(j);
+        double waiting = sums.waiting(j);
+        tally.plants(s, came * sums.plants(j), came * sums.plantWorth(j), came * sums.plantStep(j));
+        tally.open(s, plants * leftAtEnd * underWay, plants * leftAtEnd * waiting);
+        double lost = sums.dead(j) + sums.scorched(j);
         double washed =
-                classes - (sum.dead + sum.scorched + open * leftAtEnd) - before * sum.plants;
+                classes - (lost + (underWay + waiting) * leftAtEnd) - before * sums.plants(j);
         double weight = share.weight() / classes;
         tally.losses(
                 s,
-                weight * sum.dead,
+                weight * sums.dead(j),
                 weight * washed,
-                weight * sum.scorched,
-                weight * leftAtEnd * sum.waiting);
-    }
-
-    /** Classes of one seeding step, added up. */
-    private static final class SeedSum {
-        private double plants;
-        private double worth;
-        private double step;
-        private double scorched;
-        private double dead;
-        private double underWay;
-        private double waiting;
-
-        void clear() {
-            plants = 0;
-            worth = 0;
-            step = 0;
-            scorched = 0;
-            dead = 0;
-            underWay = 0;
-            waiting = 0;
-        }
-
-        void add(SeedlingFates fates, int g) {
-            int at = g * SeedlingFates.STRIDE;
-            plants += fates.fates[at];
-            worth += fates.fates[at + 1];
-            step += fates.fates[at + 2];
-            scorched += fates.fates[at + 3];
-            dead += fates.fates[at + 4];
-            underWay += fates.fates[at + 5];
-        }
+                weight * sums.scorched(j),
+                weight * leftAtEnd * waiting);
     }
 }

@@ -40,6 +40,7 @@ public final class Kept {
     /** Potential against which base potentials are held: what seed feels, less what heat costs. */
     public final double[] startingMpa;
 
+    private final double[] growth;
     private final double[] heat;
     private final double lethalTempC;
     private final ThermalResponse warmth;
@@ -56,6 +57,7 @@ public final class Kept {
         germination = new HydrothermalTime(species);
         killPerDegree = rules.heatKillPerDegreeHour() * grid.stepHours();
         sealFelt = Math.min(1, Math.cbrt(species.seedsPerKg() / WEAK_SEEDS_PER_KG));
+        growth = new double[grid.steps()];
         growthCd = new double[grid.steps() + 1];
         rain = new double[grid.steps() + 1];
         heat = new double[grid.steps() + 1];
@@ -67,20 +69,39 @@ public final class Kept {
 
     /** Runs along a trace. */
     public void run(TraceColumns.Column trace) {
-        for (int t = 0; t < progressPerMpa.length; t++) {
-            double heatCd = warmth.degrees(trace.tempC[t]) * stepDays;
-            double water = Math.max(LEAST_GROWTH, 1 - trace.potentialMpa[t] / GROWTH_STOPS_MPA);
-            progressPerMpa[t] = germination.progressPerMpaDay(trace.tempC[t]) * stepDays;
-            startingMpa[t] = trace.feltPotentialMpa[t] - germination.heatRiseMpa(trace.tempC[t]);
-            growthCd[t + 1] = growthCd[t] + heatCd * water;
-            double open = 1 - sealFelt * (1 - trace.openFraction[t]);
-            rain[t + 1] = rain[t] * Math.max(LEAST_KEPT, trace.stayingFraction[t] * open);
+        weigh(trace.tempC, trace.potentialMpa, trace.feltPotentialMpa);
+        double grown = 0;
+        for (int t = 0; t < growth.length; t++) {
+            grown += growth[t];
+            growthCd[t + 1] = grown;
+        }
+        if (trace.rained()) {
+            wash(trace);
+        } else {
+            Arrays.fill(rain, 1);
         }
         hot = trace.hottestC() > lethalTempC;
         if (hot) {
-            scorch(trace.surfaceTempC);
+            scorch(trace.surfaceTempC());
         } else {
             Arrays.fill(heat, 1);
+        }
+    }
+
+    /** What each step does by itself; nothing is carried over, so that the loop vectorises. */
+    private void weigh(double[] tempC, double[] potentialMpa, double[] feltMpa) {
+        for (int t = 0; t < growth.length; t++) {
+            double water = Math.max(LEAST_GROWTH, 1 - potentialMpa[t] * (1 / GROWTH_STOPS_MPA));
+            growth[t] = warmth.degrees(tempC[t]) * stepDays * water;
+            progressPerMpa[t] = germination.progressPerMpaDay(tempC[t]) * stepDays;
+            startingMpa[t] = feltMpa[t] - germination.heatRiseMpa(tempC[t]);
+        }
+    }
+
+    private void wash(TraceColumns.Column trace) {
+        for (int t = 0; t < growth.length; t++) {
+            double open = 1 - sealFelt * (1 - trace.openFraction[t]);
+            rain[t + 1] = rain[t] * Math.max(LEAST_KEPT, trace.stayingFraction[t] * open);
         }
     }
 

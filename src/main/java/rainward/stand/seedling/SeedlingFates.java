@@ -1,6 +1,5 @@
 package rainward.stand.seedling;
 
-import java.util.Arrays;
 import rainward.farm.Species;
 import rainward.stand.StandRules;
 import rainward.stand.bed.StepGrid;
@@ -69,10 +68,9 @@ public final class SeedlingFates {
      */
     public void reckon(
             TraceColumns.Column trace, Kept kept, double[] worthByStep, double driestMpa) {
-        if (trace.deepestDryCm() > depthCm) {
-            findDeaths(trace.dryFrontCm, kept.growthCd);
-        } else {
-            Arrays.fill(deadAt, steps);
+        boolean dries = trace.deepestDryCm() > depthCm;
+        if (dries) {
+            findDeaths(trace.dryFrontCm(), kept.growthCd);
         }
         int up = 0;
         int safe = 0;
@@ -82,8 +80,10 @@ public final class SeedlingFates {
             }
             double born = kept.growthCd[g + 1];
             up = reach(Math.max(up, g + 1), born + upCd, kept.growthCd);
-            safe = reach(Math.max(safe, g + 1), born + safeCd, kept.growthCd);
-            if (deadAt[g] < steps && deadAt[g] <= safe) {
+            if (dries && deadAt[g] < steps) {
+                safe = reach(Math.max(safe, g + 1), born + safeCd, kept.growthCd);
+            }
+            if (dries && deadAt[g] < steps && deadAt[g] <= safe) {
                 lost(g, 1, 0);
             } else if (up >= steps || worthByStep[up] < 0) {
                 lost(g, 0, 1);
@@ -95,7 +95,10 @@ public final class SeedlingFates {
 
     private void lost(int g, double dead, double underWay) {
         int at = g * STRIDE;
-        Arrays.fill(fates, at, at + 4, 0);
+        fates[at] = 0;
+        fates[at + 1] = 0;
+        fates[at + 2] = 0;
+        fates[at + 3] = 0;
         fates[at + 4] = dead;
         fates[at + 5] = underWay;
     }
@@ -149,12 +152,11 @@ public final class SeedlingFates {
             double drierCm = Math.max(0, dryFrontCm[t] - depthCm);
             reachCd[t] = growthCd[t + 1] - drierCm * rootCdPerCm;
         }
-        for (int t = 0; t < steps; t++) {
-            double latest = reachCd[t];
-            for (int back = Math.max(0, t - deadlySteps + 1); back < t; back++) {
-                latest = Math.max(latest, reachCd[back]);
+        System.arraycopy(reachCd, 0, spellCd, 0, steps);
+        for (int back = 1; back < deadlySteps; back++) {
+            for (int t = back; t < steps; t++) {
+                spellCd[t] = Math.max(spellCd[t], reachCd[t - back]);
             }
-            spellCd[t] = latest;
         }
     }
 }

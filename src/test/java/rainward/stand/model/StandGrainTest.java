@@ -18,7 +18,7 @@ class StandGrainTest {
 
     /** Two hundred traces leave a chance of one half uncertain by 0.035. */
     @Test
-    void threeHoursAndSixClassesMoveTheChanceByLessThanTheTracesDo() {
+    void fourHoursAndFourClassesMoveTheChanceByLessThanTheTracesDo() {
         Mix mix = Shipped.mix("three brassicas");
         StandModel fine = new StandModel(with(new StandRules.Grain(1, 40)));
         double off = 0;
