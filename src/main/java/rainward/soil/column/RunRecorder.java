@@ -16,6 +16,10 @@ public final class RunRecorder {
     private final double trafficableMm;
     private final double[][] dryFrontCm;
     private final double[][] runoffMm;
+
+    /** One row for all hours without runoff or without dry soil; nobody writes to a run. */
+    private final double[] none;
+
     private final boolean[][] workable;
     private final double[][] surfaceTempC;
     private final double[] wiltingMm;
@@ -26,8 +30,9 @@ public final class RunRecorder {
         this.step = step;
         this.workableMm = limits.workableShare() * capacityMm(step.layers, WORKED_CM);
         this.trafficableMm = limits.trafficableShare() * capacityMm(step.layers, CARRYING_CM);
-        this.dryFrontCm = new double[hours][n];
-        this.runoffMm = new double[hours][n];
+        this.dryFrontCm = new double[hours][];
+        this.runoffMm = new double[hours][];
+        this.none = new double[n];
         this.workable = new boolean[hours][n];
         this.surfaceTempC = new double[hours][n];
         this.wiltingMm = new double[step.layers.count()];
@@ -47,22 +52,33 @@ public final class RunRecorder {
 
     public void record(int hour) {
         int n = step.traces;
-        System.arraycopy(step.water.infiltration().runoffMm, 0, runoffMm[hour], 0, n);
+        runoffMm[hour] = step.water.infiltration().ranOff()
+                ? step.water.infiltration().runoffMm.clone()
+                : none;
         System.arraycopy(step.heat.surfaceTempC, 0, surfaceTempC[hour], 0, n);
-        recordDryFront(dryFrontCm[hour]);
+        dryFrontCm[hour] = dryFront();
         recordWork(workable[hour]);
     }
 
     /** Where the water content passes wilting point, straight between the middles of layers. */
-    private void recordDryFront(double[] front) {
+    private double[] dryFront() {
         double[][] water = step.water.waterMm;
-        for (int i = 0; i < front.length; i++) {
-            int l = 0;
-            while (l < wiltingMm.length && water[l][i] < wiltingMm[l]) {
-                l++;
+        double[] front = none;
+        for (int i = 0; i < step.traces; i++) {
+            if (water[0][i] < wiltingMm[0]) {
+                front = front == none ? new double[step.traces] : front;
+                front[i] = frontCm(i);
             }
-            front[i] = l == 0 ? 0 : frontCm(l, i);
         }
+        return front;
+    }
+
+    private double frontCm(int trace) {
+        int l = 1;
+        while (l < wiltingMm.length && step.water.waterMm[l][trace] < wiltingMm[l]) {
+            l++;
+        }
+        return frontCm(l, trace);
     }
 
     private double frontCm(int firstMoist, int trace) {

@@ -64,6 +64,9 @@ public final class HeatColumn {
     private final double[] conductivity;
     private final double[] capacity;
     private final double[] part;
+    private final double[] fold;
+    private double meanTempC;
+    private double meanTopMm;
 
     public HeatColumn(FieldSoil soil, Layers layers, int traces) {
         int count = layers.count() + DEEP_MM.length;
@@ -84,6 +87,7 @@ public final class HeatColumn {
         this.conductivity = new double[count];
         this.capacity = new double[count];
         this.part = new double[count];
+        this.fold = new double[traces];
     }
 
     /**
@@ -135,10 +139,17 @@ public final class HeatColumn {
     /** The hour's air over the two parts. */
     private record Surface(SurfaceHeat air, SurfacePart leaves, SurfacePart ground) {}
 
+    private double mean(double[] values) {
+        return Traverse.mean(values, fold);
+    }
+
     private void renewProperties(WaterColumn water) {
+        meanTempC = mean(tempC[0]);
+        double mean = 0;
         for (int l = 0; l < count(); l++) {
             int from = waterLayer(l);
-            double mean = Traverse.mean(water.waterMm[from]);
+            mean = from == l ? mean(water.waterMm[from]) : mean;
+            meanTopMm = l == 0 ? mean : meanTopMm;
             conductivity[l] = properties[l].conductivityWPerMK(mean / layers.poreMm[from]);
             double held = properties[l].capacityJPerM3K(mean / layers.thicknessMm[from]);
             capacity[l] = held * thicknessM[l] / HOUR_S;
@@ -146,23 +157,24 @@ public final class HeatColumn {
     }
 
     private SurfacePart leaves(SurfaceHeat air, double half, WaterColumn water) {
-        double mm = Traverse.mean(water.transpiredMm)
-                + Traverse.mean(water.infiltration().leafEvaporationMm);
+        double mm = cover > 0 ? mean(water.transpiredMm) + mean(leafEvaporation(water)) : 0;
         double sun = (1 - LEAF_ALBEDO) * (1 - SUN_THROUGH_LEAVES) * air.sunWPerM2();
         double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(cover, 0.01);
         double skin = 1 / (1 / SKIN_W_PER_M2_K + half);
-        return SurfacePart.settled(
-                air, new SurfacePart.Ground(drag, skin, Traverse.mean(tempC[0])), gain);
+        return SurfacePart.settled(air, new SurfacePart.Ground(drag, skin, meanTempC), gain);
+    }
+
+    private static double[] leafEvaporation(WaterColumn water) {
+        return water.infiltration().leafEvaporationMm;
     }
 
     private SurfacePart ground(SurfaceHeat air, double half, WaterColumn water) {
-        double albedo = albedo(Traverse.mean(water.waterMm[0]));
-        double mm = Traverse.mean(water.soilEvaporationMm);
+        double albedo = albedo(meanTopMm);
+        double mm = mean(water.soilEvaporationMm);
         double sun = (1 - albedo) * air.sunWPerM2();
         double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(bare, 0.01);
         double skin = 1 / (residue / SKIN_W_PER_M2_K + half);
-        return SurfacePart.settled(
-                air, new SurfacePart.Ground(drag, skin, Traverse.mean(tempC[0])), gain);
+        return SurfacePart.settled(air, new SurfacePart.Ground(drag, skin, meanTempC), gain);
     }
 
     private double albedo(double topWaterMm) {
@@ -198,6 +210,9 @@ public final class HeatColumn {
             double taken = 1 - Math.max(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
             double lit = shade[i] * (leafSun + bareSun * taken);
             top[i] = heat * top[i] + steady + lit - fromBare * soil[i];
+        }
+        if (cover == 0) {
+            return;
         }
         double[] drunk = water.transpiredMm;
         double[] film = water.infiltration().leafEvaporationMm;

@@ -5,24 +5,34 @@ public final class Traverse {
 
     private Traverse() {}
 
-    /** Mean over traces; four sums, because one would wait for itself at every step. */
-    public static double mean(double[] values) {
+    /**
+     * Mean over traces.
+     *
+     * @param values one a trace
+     * @param fold scratch of at least half as many; halves are laid upon each other, which
+     *     vectorises where a running sum would wait for itself
+     */
+    public static double mean(double[] values, double[] fold) {
         int n = values.length;
-        double a = 0;
-        double b = 0;
-        double c = 0;
-        double d = 0;
-        int i = 0;
-        for (; i + 3 < n; i += 4) {
-            a += values[i];
-            b += values[i + 1];
-            c += values[i + 2];
-            d += values[i + 3];
+        int half = n / 2;
+        for (int i = 0; i < half; i++) {
+            fold[i] = values[i] + values[i + half];
         }
-        for (; i < n; i++) {
-            a += values[i];
+        int quarter = half / 2;
+        for (int i = 0; i < quarter; i++) {
+            fold[i] += fold[i + quarter];
         }
-        return (a + b + (c + d)) / n;
+        int eighth = quarter / 2;
+        for (int i = 0; i < eighth; i++) {
+            fold[i] += fold[i + eighth];
+        }
+        double sum = 2 * half < n ? values[n - 1] : 0;
+        sum += 2 * quarter < half ? fold[half - 1] : 0;
+        sum += 2 * eighth < quarter ? fold[quarter - 1] : 0;
+        for (int i = 0; i < eighth; i++) {
+            sum += fold[i];
+        }
+        return sum / n;
     }
 
     public static void scale(double[] values, double factor) {

@@ -58,8 +58,9 @@ public final class Infiltration {
     public final double[] leafEvaporationMm;
 
     private final double[] through;
-    private final double[] standing;
-    private final double[] head;
+    private final int[] wet;
+    private int wetCount;
+    private boolean ranOff;
 
     public Infiltration(FieldSoil soil, Layers layers, int traces) {
         this.layers = layers;
@@ -77,8 +78,12 @@ public final class Infiltration {
         this.runoffMm = new double[traces];
         this.leafEvaporationMm = new double[traces];
         this.through = new double[traces];
-        this.standing = new double[traces];
-        this.head = new double[traces];
+        this.wet = new int[traces + 1];
+    }
+
+    /** True where water ran off in the hour on one trace at least. */
+    public boolean ranOff() {
+        return ranOff;
     }
 
     public void fill(SoilState.Wetting wetting) {
@@ -98,19 +103,42 @@ public final class Infiltration {
     public void hour(RainHour rain, double[][] waterMm, double[] demand, double[] inflow) {
         Arrays.fill(inflow, 0);
         passLeaves(rain.amountMm(), demand);
-        if (wet()) {
-            findHead(waterMm);
-            burst(rain.peak30MmPerH());
-            soak(inflow);
-            standRest();
-            soak(inflow);
-            runOff();
-        } else {
+        if (ranOff) {
             Arrays.fill(runoffMm, 0);
+            ranOff = false;
+        }
+        findWet();
+        for (int w = 0; w < wetCount; w++) {
+            enter(wet[w], rain, waterMm, inflow);
         }
         for (int i = 0; i < goneInMm.length; i++) {
             goneInMm[i] *= MEMORY;
         }
+    }
+
+    /** Traces on which water stands or falls; in most hours they are few. */
+    private void findWet() {
+        int count = 0;
+        for (int i = 0; i < through.length; i++) {
+            wet[count] = i;
+            count += through[i] + pondMm[i] > 0 ? 1 : 0;
+        }
+        wetCount = count;
+    }
+
+    /** The burst stands on the ground with what stood there, then the rest of the rain. */
+    private void enter(int i, RainHour rain, double[][] waterMm, double[] inflow) {
+        double before = goneInMm[i];
+        double first = Math.min(through[i], HALF_HOUR * rain.peak30MmPerH()[i]);
+        double soaked = soak(i, pondMm[i] + first, waterMm, before);
+        double stands = pondMm[i] + first - soaked + (through[i] - first);
+        double later = soak(i, stands, waterMm, before);
+        inflow[i] = soaked + later;
+        double left = stands - later;
+        double kept = Math.min(left, hollowsMm);
+        pondMm[i] = kept;
+        runoffMm[i] = left - kept;
+        ranOff |= left > kept;
     }
 
     private void passLeaves(double[] rainMm, double[] demand) {
@@ -135,76 +163,31 @@ public final class Infiltration {
         }
     }
 
-    private boolean wet() {
-        for (int i = 0; i < through.length; i++) {
-            if (through[i] + pondMm[i] > 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /**
      * Suction times the empty pore space, psi dtheta; what the storm has filled counts as empty.
      */
-    private void findHead(double[][] waterMm) {
-        double perMm = suctionMm / REACH_MM;
-        double[] sum = head;
-        double[] gone = goneInMm;
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] = gone[i] * perMm;
-        }
+    private double head(int i, double[][] waterMm, double beforeMm) {
+        double empty = beforeMm;
         for (int l = 0; l < layers.count() && layers.bottomCm(l) * 10 <= REACH_MM; l++) {
-            double pore = layers.poreMm[l];
-            double[] water = waterMm[l];
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += (pore - water[i]) * perMm;
-            }
+            empty += layers.poreMm[l] - waterMm[l][i];
         }
+        return empty * suctionMm / REACH_MM;
     }
 
-    /** The burst stands on the ground with what stood there; the rest of the rain waits. */
-    private void burst(double[] peak30MmPerH) {
-        double[] falls = through;
-        double[] pond = pondMm;
-        double[] stands = standing;
-        for (int i = 0; i < falls.length; i++) {
-            double first = Math.min(falls[i], HALF_HOUR * peak30MmPerH[i]);
-            stands[i] = pond[i] + first;
-            falls[i] -= first;
+    /**
+     * Half an hour of what stands goes in, up to capacity, which is never below that of K alone.
+     */
+    private double soak(int i, double standsMm, double[][] waterMm, double beforeMm) {
+        double f = goneInMm[i];
+        if (standsMm <= halfHourMm) {
+            goneInMm[i] = f + standsMm;
+            return standsMm;
         }
-    }
-
-    private void standRest() {
-        for (int i = 0; i < standing.length; i++) {
-            standing[i] += through[i];
-        }
-    }
-
-    /** Half an hour of what stands goes in, up to capacity. */
-    private void soak(double[] inflow) {
-        double k = halfHourMm;
-        double[] stands = standing;
-        double[] gone = goneInMm;
-        double[] pull = head;
-        for (int i = 0; i < stands.length; i++) {
-            double f = gone[i];
-            double a = k - 2 * f;
-            double capacity = 0.5 * (a + Math.sqrt(a * a + 8 * k * (pull[i] + f)));
-            double in = Math.min(stands[i], capacity);
-            stands[i] -= in;
-            gone[i] += in;
-            inflow[i] += in;
-        }
-    }
-
-    private void runOff() {
-        double held = hollowsMm;
-        double[] stands = standing;
-        for (int i = 0; i < stands.length; i++) {
-            double kept = Math.min(stands[i], held);
-            pondMm[i] = kept;
-            runoffMm[i] = stands[i] - kept;
-        }
+        double head = head(i, waterMm, beforeMm);
+        double a = halfHourMm - 2 * f;
+        double capacity = 0.5 * (a + Math.sqrt(a * a + 8 * halfHourMm * (head + f)));
+        double in = Math.min(standsMm, capacity);
+        goneInMm[i] = f + in;
+        return in;
     }
 }

@@ -3,7 +3,6 @@ package rainward.soil.water;
 import java.util.Arrays;
 import rainward.soil.FieldSoil;
 import rainward.soil.SurfaceCondition;
-import rainward.soil.property.BareSoilEvaporation;
 import rainward.soil.property.Layers;
 
 /**
@@ -24,12 +23,10 @@ public final class WaterColumn {
     /** Evaporation falls by 5 % for each 10 % of ground under residue, FAO-56 chapter 11. */
     private static final double RESIDUE_SHELTER = 0.5;
 
-    /** Depth of the soil that evaporates, Ze of FAO-56 eq. 73 [cm]. */
-    private static final double EVAPORATING_CM = 10;
-
     private final Layers layers;
     private final int traces;
     private final Infiltration infiltration;
+    private final SoilEvaporation evaporation;
     private final WetnessPower power;
     private final Drainage[] drainage;
     private final double[] rootShares;
@@ -50,21 +47,18 @@ public final class WaterColumn {
     private final double[] demand;
     private final double[][] diffusivity;
     private final double[][] share;
-    private final double[] wanting;
-    private final double[] reach;
-    private final int evaporating;
-    private final double evaporableMm;
-    private final double readilyMm;
     private final double[] available;
     private final double[] active;
     private final double[] rootedFraction;
     private final double rootZoneMm;
     private final double[] raised;
+    private final double[] drainedShares;
 
     public WaterColumn(FieldSoil soil, Layers layers, int traces) {
         this.layers = layers;
         this.traces = traces;
         this.infiltration = new Infiltration(soil, layers, traces);
+        this.evaporation = new SoilEvaporation(soil.texture(), layers, traces);
         double b = layers.matrix.exponentB();
         this.power = new WetnessPower((b + 1) / 2);
         this.drainage = new Drainage[layers.count()];
@@ -80,23 +74,19 @@ public final class WaterColumn {
         this.plantDemandShare = cover * surface.vegetation().basalCoefficient();
         this.diffusivityMm = b * layers.airEntryMm();
         this.waterMm = new double[layers.count()][traces];
-        this.soilEvaporationMm = new double[traces];
+        this.soilEvaporationMm = evaporation.takenMm;
         this.transpiredMm = new double[traces];
         this.drainedMm = new double[traces];
         this.inflow = new double[traces];
         this.demand = new double[traces];
         this.diffusivity = new double[layers.count()][traces];
-        this.wanting = new double[traces];
-        this.reach = new double[traces];
-        this.evaporating = layers.layerAt(EVAPORATING_CM - 0.01) + 1;
-        this.evaporableMm = layers.evaporableMm(evaporating);
-        this.readilyMm =
-                Math.min(0.9 * evaporableMm, BareSoilEvaporation.readilyMm(soil.texture()));
         this.available = new double[traces];
         this.active = new double[traces];
         this.rootedFraction = layers.rootedFractions(surface.vegetation().rootDepthCm());
         this.rootZoneMm = layers.availableMm(rootedFraction);
         this.raised = new double[traces];
+        this.drainedShares = new double[layers.count()];
+        Arrays.setAll(drainedShares, layers::drainedShare);
         this.share = new double[layers.count()][traces];
     }
 
@@ -124,7 +114,7 @@ public final class WaterColumn {
         }
         Arrays.fill(transpiredMm, 0);
         infiltration.hour(rain, waterMm, demand, inflow);
-        evaporate(referenceMm * soilDemandShare, shade);
+        evaporation.hour(referenceMm * soilDemandShare, shade, waterMm);
         if (plantDemandShare > 0) {
             askRoots();
         }
@@ -136,7 +126,7 @@ public final class WaterColumn {
     }
 
     private void descend(int layer) {
-        fill(layer);
+        enter(layer);
         if (plantDemandShare > 0) {
             drink(layer);
         }
@@ -157,89 +147,6 @@ public final class WaterColumn {
         eliminateBottom(last);
         for (int l = last - 1; l >= 0; l--) {
             substitute(l);
-        }
-    }
-
-    /**
-     * Evaporation in two stages, FAO-56 eq. 71 and 74: at full rate until the top 10 cm have lost
-     * the readily evaporable water, then falling in a straight line. The layers share in it by
-     * depth ({@link Layers#evaporationShare}) and by what they still hold above air-dry, so that a
-     * dry top hands the demand down instead of shutting it off; capillarity then evens out.
-     */
-    private void evaporate(double wantedMm, double[] shade) {
-        Arrays.fill(soilEvaporationMm, 0);
-        if (wantedMm <= 0) {
-            return;
-        }
-        double[] left = wanting;
-        Arrays.fill(left, evaporableMm);
-        for (int l = 0; l < evaporating; l++) {
-            addDepletion(l);
-        }
-        Arrays.fill(reach, 0);
-        for (int l = 0; l < evaporating; l++) {
-            addReach(l);
-        }
-        double perLimit = 1 / (evaporableMm - readilyMm);
-        for (int i = 0; i < left.length; i++) {
-            double reduced = Math.min(1, Math.max(0, left[i] * perLimit));
-            left[i] = wantedMm * shade[i] * reduced / (reach[i] + 1e-9);
-        }
-        for (int l = 0; l < evaporating; l++) {
-            takeFrom(l);
-        }
-    }
-
-    /** Adds up what the layers offer, each by its share and its wetness over air-dry. */
-    private void addReach(int layer) {
-        double airDry = layers.airDryWetness() * layers.poreMm[layer];
-        double perMm = offeredPerMm(layer);
-        double[] water = waterMm[layer];
-        double[] sum = reach;
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += perMm * Math.max(0, water[i] - airDry);
-        }
-    }
-
-    /** Share of a layer for each millimetre above air-dry; the whole share at field capacity. */
-    private double offeredPerMm(int layer) {
-        double held = layers.capacityWetness() - layers.airDryWetness();
-        return layers.evaporationShare(layer, evaporating) / (held * layers.poreMm[layer]);
-    }
-
-    private void addDepletion(int layer) {
-        double capacity = layers.capacityWetness() * layers.poreMm[layer];
-        double[] water = waterMm[layer];
-        double[] left = wanting;
-        for (int i = 0; i < left.length; i++) {
-            left[i] -= Math.max(0, capacity - water[i]);
-        }
-    }
-
-    private void takeFrom(int layer) {
-        double airDry = layers.airDryWetness() * layers.poreMm[layer];
-        double perMm = offeredPerMm(layer);
-        double[] water = waterMm[layer];
-        double[] wanted = wanting;
-        double[] out = soilEvaporationMm;
-        for (int i = 0; i < wanted.length; i++) {
-            double held = Math.max(0, water[i] - airDry);
-            double taken = Math.min(held, wanted[i] * perMm * held);
-            water[i] -= taken;
-            out[i] += taken;
-        }
-    }
-
-    /** Inflow enters; what the pores cannot hold is handed down. */
-    private void fill(int layer) {
-        double pore = layers.poreMm[layer];
-        double[] water = waterMm[layer];
-        double[] in = inflow;
-        for (int i = 0; i < water.length; i++) {
-            double w = water[i] + in[i];
-            double surplus = Math.max(0, w - pore);
-            water[i] = w - surplus;
-            in[i] = surplus;
         }
     }
 
@@ -294,6 +201,19 @@ public final class WaterColumn {
         }
     }
 
+    /** Inflow enters; what the pores cannot hold is handed down. */
+    private void enter(int layer) {
+        double pore = layers.poreMm[layer];
+        double[] water = waterMm[layer];
+        double[] in = inflow;
+        for (int i = 0; i < water.length; i++) {
+            double w = water[i] + in[i];
+            double surplus = Math.max(0, w - pore);
+            water[i] = w - surplus;
+            in[i] = surplus;
+        }
+    }
+
     /** Gravity drains an hour's worth. */
     private void drain(int layer) {
         double k1 = layers.saturatedMmPerH[layer] / layers.poreMm[layer];
@@ -304,7 +224,7 @@ public final class WaterColumn {
         double[] in = inflow;
         double[] half = raised;
         double capacity = layers.capacityWetness() * layers.poreMm[layer];
-        double part = layers.drainedShare(layer);
+        double part = drainedShares[layer];
         for (int i = 0; i < water.length; i++) {
             double h2 = half[i] * half[i];
             double k = k1 * h2 * h2 * water[i];
