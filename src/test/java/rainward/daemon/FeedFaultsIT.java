@@ -312,7 +312,8 @@ class FeedFaultsIT {
             assertThat(sky.asked(Sky.GRID)).isBetween(10, 72);
             assertThat(sky.asked(MET)).isBetween(10, 72);
             assertThat(told(office)).contains(" since " + local(FAIR.plus(Duration.ofHours(1))));
-            assertThat(round(office, rounds, FAIR.plus(Duration.ofHours(72)))).isEqualTo("nws, kept");
+            assertThat(round(office, rounds, FAIR.plus(Duration.ofHours(72))))
+                    .isEqualTo("nws, kept");
         }
     }
 

@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rainward.farm.Mix;
 import rainward.farm.SeedingMethod;
 import rainward.intake.Shipped;
 import rainward.stand.RandomSeedbed;
+import rainward.stand.SeedPlacement;
 import rainward.stand.Seedbeds;
 import rainward.stand.SeedingConditions;
 import rainward.stand.StandOutlook;
+import rainward.stand.seedling.HydrothermalTime;
 
 /** What must hold under any weather. */
 class StandLawsTest {
@@ -35,6 +39,26 @@ class StandLawsTest {
                 StandOutlook.EmergenceRange range = outlook.emergence().get(h);
                 assertThat(range.p10Days()).isLessThanOrEqualTo(range.p50Days());
                 assertThat(range.p50Days()).isLessThanOrEqualTo(range.p90Days());
+            }
+        }
+    }
+
+    /** By the time that the stand is up on average, half of the seed must have germinated. */
+    @ParameterizedTest
+    @ValueSource(strings = {"rape", "turnip", "radish", "red clover", "winter wheat", "field pea"})
+    void emergenceNeverPrecedesGermination(String name) {
+        HydrothermalTime seed = new HydrothermalTime(Shipped.species(name));
+        for (double tempC = 8; tempC <= 30; tempC += 2) {
+            for (double mpa : new double[] {-0.03, -0.1, -0.3}) {
+                StandOutlook outlook =
+                        Seedbeds.steady(240, mpa, tempC).outlook(Seedbeds.alone(name), 1);
+                StandOutlook.EmergenceRange range = outlook.emergence().get(0);
+                if (range.known() && range.p50Days() < 10) {
+                    double felt = mpa / SeedPlacement.contact(Seedbeds.FIRM_AND_FLAT);
+                    assertThat(seed.germinatedFraction(felt, tempC, range.p50Days()))
+                            .as("%s at %s C, %s MPa", name, tempC, mpa)
+                            .isGreaterThan(0.5);
+                }
             }
         }
     }
