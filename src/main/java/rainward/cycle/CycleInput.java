@@ -16,6 +16,7 @@ import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.soil.SoilState;
+import rainward.weather.alert.PublicAlert;
 import rainward.weather.climate.Climate;
 import rainward.weather.past.PastWeather;
 import rainward.weather.skill.Recalibration;
@@ -80,20 +81,23 @@ public record CycleInput(
      * @param past the days before, up to {@link #firstHour}
      * @param ensembles courses of the rain that services reckon with, beside the forecast
      * @param taught what past forecasts for the place teach
+     * @param alerts public ones that stand there
      */
     public record PropertyWeather(
             Optional<ForecastSeries> forecast,
             PastWeather past,
             List<WeightedEnsemble> ensembles,
-            Recalibration taught) {
+            Recalibration taught,
+            List<PublicAlert> alerts) {
 
         public PropertyWeather {
             ensembles = List.copyOf(ensembles);
+            alerts = List.copyOf(alerts);
         }
 
         /** Weather with nothing beside the forecast. */
         public PropertyWeather(Optional<ForecastSeries> forecast, PastWeather past) {
-            this(forecast, past, List.of(), Recalibration.NONE);
+            this(forecast, past, List.of(), Recalibration.NONE, List.of());
         }
 
         Optional<PointForecast> ahead() {

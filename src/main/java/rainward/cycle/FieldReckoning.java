@@ -68,8 +68,9 @@ record FieldReckoning(
                 .mapToObj(m -> new StandCase(mixes.get(m), conditions, runs.get(m), traces, hours))
                 .toList();
         List<StandOutlook> stands = questions.stream().map(model::outlook).toList();
-        StoppedHours stopped =
-                StoppedHours.of(recipe, traces, runs.get(0), input.planHorizon(), caution(input));
+        StoppedHours stopped = new AlertStops(weatherOf(field, input).alerts(), input.planHorizon())
+                .beside(StoppedHours.of(
+                        recipe, traces, runs.get(0), input.planHorizon(), caution(input)));
         return new FieldReckoning(
                 item,
                 recipe,

@@ -21,6 +21,7 @@ import rainward.daemon.command.RunCommand;
 import rainward.daemon.command.SoilCommand;
 import rainward.daemon.command.StageCommand;
 import rainward.daemon.command.StandCommand;
+import rainward.daemon.command.SurveyCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
@@ -73,6 +74,7 @@ import rainward.store.row.StoreException;
             StageCommand.Undo.class,
             RainCommand.class,
             SoilCommand.class,
+            SurveyCommand.class,
             StandCommand.class,
             SeederCommand.class,
             LoadCommand.class,

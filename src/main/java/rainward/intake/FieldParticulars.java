@@ -18,6 +18,9 @@ import rainward.farm.UnitSystem;
  */
 record FieldParticulars(Particulars cells, KnownNames known) {
 
+    private static final String UNKNOWN = "unknown";
+    private static final String UNTIL_KNOWN = "loam";
+
     /** Columns that a list of fields may have. */
     static final Set<String> COLUMNS = Set.of(
             "name",
@@ -78,8 +81,10 @@ record FieldParticulars(Particulars cells, KnownNames known) {
         return byClass ? ofClass(organicPct) : ofShares(organicPct);
     }
 
+    /** A class that nobody knows yet is loam until the soil survey is taken. */
     private Optional<SoilTexture> ofClass(double organicPct) {
         return cells.text("texture")
+                .map(name -> name.equals(UNKNOWN) ? UNTIL_KNOWN : name)
                 .flatMap(name -> cells.oneOf("texture", name, known.textureNames()))
                 .flatMap(name -> Optional.ofNullable(known.textures().byName().get(name)))
                 .map(middle ->

@@ -19,6 +19,8 @@ import rainward.queue.problem.PlanItem;
 import rainward.queue.search.Effort;
 import rainward.readiness.Readiness.Gate.Kind;
 import rainward.soil.SoilState;
+import rainward.weather.alert.PublicAlert;
+import rainward.weather.alert.PublicAlert.Severity;
 import rainward.window.WindowDecision;
 import rainward.window.WindowRecord;
 
@@ -76,6 +78,65 @@ class CycleTest {
         assertThat(gates(outlook, "Ford")).contains(Kind.NO_FORECAST);
         assertThat(outlook.plan().seedingOf("Ford")).isEmpty();
         assertThat(outlook.plan().seedingOf("Upper Bench")).isPresent();
+    }
+
+    /** CAP 1.2: certainty says whether it comes, severity how grave it is. */
+    private static PublicAlert alert(String event, Severity severity, String certainty) {
+        Instant from = DryJuly.MONDAY_FIVE;
+        return new PublicAlert(
+                "urn:oid:2.49.0.1.840.0." + event.hashCode(),
+                new PublicAlert.Message(PublicAlert.Type.ALERT, event, event, "", "Mill county"),
+                new PublicAlert.Rank(severity, certainty, "Expected"),
+                new PublicAlert.Times(from, from, Optional.of(from.plusSeconds(12 * 3600))),
+                Set.of());
+    }
+
+    private static Outlook under(PublicAlert alert) {
+        Map<String, CycleInput.PropertyWeather> sky = new TreeMap<>(DryJuly.stormAhead());
+        CycleInput.PropertyWeather mill = DryJuly.weather(DryJuly.MILL, 0);
+        sky.put(
+                "Mill Pond",
+                new CycleInput.PropertyWeather(
+                        mill.forecast(),
+                        mill.past(),
+                        mill.ensembles(),
+                        mill.taught(),
+                        List.of(alert)));
+        return run(DryJuly.input(FIELDS, sky)).outlook();
+    }
+
+    private static Optional<Instant> firstStart(Outlook outlook, String property) {
+        return outlook.plan().items().stream()
+                .filter(i -> i.place().property().equals(property))
+                .map(i -> i.work().from())
+                .min(Instant::compareTo);
+    }
+
+    @Test
+    void noWorkIsPlannedWhereASevereThunderstormIsLikely() {
+        Instant over = DryJuly.MONDAY_FIVE.plusSeconds(12 * 3600);
+
+        Outlook outlook = under(alert("Severe Thunderstorm Warning", Severity.SEVERE, "Likely"));
+
+        assertThat(firstStart(outlook, "Mill Pond"))
+                .hasValueSatisfying(at -> assertThat(at).isAfterOrEqualTo(over));
+        Outlook fair = run(DryJuly.input(FIELDS, DryJuly.stormAhead())).outlook();
+        assertThat(firstStart(fair, "Mill Pond"))
+                .hasValueSatisfying(at -> assertThat(at).isBefore(over));
+    }
+
+    @Test
+    void watchHeatAndFrostLeaveTheDayToThePerson() {
+        for (PublicAlert caution : List.of(
+                alert("Severe Thunderstorm Watch", Severity.SEVERE, "Possible"),
+                alert("Extreme Heat Warning", Severity.EXTREME, "Likely"),
+                alert("Frost Advisory", Severity.MINOR, "Likely"),
+                alert("Wind Advisory", Severity.MODERATE, "Likely"))) {
+            assertThat(firstStart(under(caution), "Mill Pond"))
+                    .as(caution.message().event())
+                    .hasValueSatisfying(at ->
+                            assertThat(at).isBefore(DryJuly.MONDAY_FIVE.plusSeconds(12 * 3600)));
+        }
     }
 
     @Test

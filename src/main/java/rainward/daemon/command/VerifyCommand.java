@@ -23,7 +23,7 @@ import rainward.soil.verify.SoilVerification;
 @Command(
         name = "verify",
         description = "Hold parts of the program against measured or recorded data of your own.",
-        subcommands = {VerifyCommand.Soil.class, VerifyCommand.Feed.class})
+        subcommands = {VerifyCommand.Soil.class, VerifyCommand.Feed.class, VerifyWeek.class})
 public final class VerifyCommand implements Runnable {
 
     @Spec

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -18,8 +17,12 @@ import java.time.InstantSource;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import rainward.daemon.demo.FaultSchedule.Part;
 
 /** Stands in for the public weather services on loopback, as of the demo's clock. */
 final class DemoServer implements AutoCloseable {
@@ -28,30 +31,84 @@ final class DemoServer implements AutoCloseable {
 
     private final InstantSource clock;
     private final HttpServer server;
+    private final Trouble trouble;
+    private final FaultSchedule.Tally tally = new FaultSchedule.Tally();
     private final List<DemoFiles.Forecast> forecasts = DemoFiles.forecasts();
 
-    private DemoServer(InstantSource clock, HttpServer server) {
+    private DemoServer(InstantSource clock, HttpServer server, Trouble trouble) {
         this.clock = clock;
         this.server = server;
+        this.trouble = trouble;
     }
 
     static DemoServer start(InstantSource clock) {
+        return start(clock, (part, at) -> Optional.empty());
+    }
+
+    /** The same, with faults thrown in. */
+    static DemoServer start(InstantSource clock, FaultSchedule faults) {
+        return start(clock, faults::at);
+    }
+
+    private static DemoServer start(InstantSource clock, Trouble trouble) {
         try {
             HttpServer http = HttpServer.create(
                     new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
-            DemoServer demo = new DemoServer(clock, http);
-            http.createContext("/points/", exchange -> demo.answer(exchange, demo.point(exchange)));
-            http.createContext(
-                    "/gridpoints/", exchange -> demo.answer(exchange, demo.cell(exchange)));
-            http.createContext(
-                    "/alerts/", exchange -> demo.answer(exchange, Optional.of(demo.alerts())));
-            http.createContext(
-                    "/GridData", exchange -> demo.answer(exchange, demo.observed(exchange)));
+            DemoServer demo = new DemoServer(clock, http, trouble);
+            demo.serve("/points/", Part.NWS, demo::point);
+            demo.serve("/gridpoints/", Part.NWS, demo::cell);
+            demo.serve("/alerts/", Part.ALERTS, exchange -> Optional.of(demo.alerts()));
+            demo.serve("/GridData", Part.ACIS, demo::observed);
+            demo.serve("/weatherapi/", Part.MET_NORWAY, demo::series);
             http.start();
             return demo;
         } catch (IOException e) {
             throw new IllegalStateException("the demo needs a port on loopback", e);
         }
+    }
+
+    /** What goes wrong at a moment. */
+    @FunctionalInterface
+    private interface Trouble {
+        Optional<FaultSchedule.Fault> at(Part part, Instant moment);
+    }
+
+    /** What the server has been asked so far. */
+    FaultSchedule.Tally tally() {
+        return tally;
+    }
+
+    private void serve(String path, Part part, Function<HttpExchange, Optional<String>> answer) {
+        server.createContext(path, exchange -> {
+            Optional<FaultSchedule.Fault> fault = trouble.at(part, clock.instant());
+            tally.count(part, fault);
+            exchange.getResponseHeaders()
+                    .set(
+                            "Date",
+                            DateTimeFormatter.RFC_1123_DATE_TIME.format(
+                                    clock.instant().atOffset(ZoneOffset.UTC)));
+            if (fault.isPresent()) {
+                FaultyAnswer.of(fault.get(), answer.apply(exchange).orElse("")).give(exchange);
+            } else {
+                answer(exchange, answer.apply(exchange));
+            }
+        });
+    }
+
+    /** The second service, for a place in the query. */
+    private Optional<String> series(HttpExchange exchange) {
+        Map<String, String> query = new HashMap<>();
+        for (String pair : exchange.getRequestURI().getQuery().split("&", -1)) {
+            String[] halves = pair.split("=", 2);
+            query.put(halves[0], halves[halves.length - 1]);
+        }
+        double latitudeDeg = Double.parseDouble(query.getOrDefault("lat", "0"));
+        double longitudeDeg = Double.parseDouble(query.getOrDefault("lon", "0"));
+        return forecasts.stream()
+                .filter(f -> near(f.position(), latitudeDeg, longitudeDeg))
+                .findFirst()
+                .flatMap(f -> DemoFiles.newest(forecasts, f.grid(), clock.instant()))
+                .map(f -> SecondService.of(read(DemoFiles.text(f.file()))));
     }
 
     URI address() {

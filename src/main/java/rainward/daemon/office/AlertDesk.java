@@ -97,6 +97,13 @@ public final class AlertDesk {
                 .toList();
     }
 
+    /** Alerts that stand at one property, as of the last pull. */
+    static List<PublicAlert> at(Books books, String property) {
+        return ledger(books, property).standing().stream()
+                .map(AlertState::alert)
+                .toList();
+    }
+
     private static AlertLedger ledger(Books books, String property) {
         return books.lastKnown()
                 .find(nameOf(property), AlertLedger.class)

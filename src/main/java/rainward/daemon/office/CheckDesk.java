@@ -94,6 +94,7 @@ public final class CheckDesk {
                 forecast(),
                 sources(),
                 network(),
+                ground(),
                 observed(),
                 mail(),
                 schedule(),
@@ -192,6 +193,24 @@ public final class CheckDesk {
                 "sources",
                 states.stream().allMatch(s -> s.state() == SourceStatus.State.OK),
                 words);
+    }
+
+    /** Proposals wait for a person; nothing else waits for them. */
+    private Finding ground() {
+        List<GroundDesk.Line> lines = new GroundDesk(office).all();
+        long open = lines.stream()
+                .flatMap(line -> line.survey().stream())
+                .filter(survey -> survey.state() == GroundDesk.State.PROPOSED)
+                .count();
+        long asked = lines.stream().filter(line -> line.survey().isPresent()).count();
+        return new Finding(
+                "soil survey",
+                open == 0,
+                asked + " of " + lines.size() + " fields fetched"
+                        + (open == 0
+                                ? ""
+                                : "; " + open + " wait for you: see `rainward survey`, then"
+                                        + " --take or --leave."));
     }
 
     private Finding network() {

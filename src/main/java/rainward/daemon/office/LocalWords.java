@@ -1,6 +1,6 @@
 package rainward.daemon.office;
 
-import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -38,7 +38,7 @@ final class LocalWords {
 
     private static String local(ZoneId zone, String moment) {
         try {
-            return WHEN.format(Instant.parse(moment).atZone(zone));
+            return WHEN.format(OffsetDateTime.parse(moment).atZoneSameInstant(zone));
         } catch (DateTimeParseException e) {
             return moment;
         }

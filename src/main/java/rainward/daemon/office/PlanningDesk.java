@@ -45,7 +45,8 @@ public final class PlanningDesk {
                             WeatherDesk.forecast(books, property.name()),
                             past.of(books, property, now),
                             EnsembleDesk.ensembles(books, property, now),
-                            SkillDesk.taught(books, property, now)));
+                            SkillDesk.taught(books, property, now),
+                            AlertDesk.at(books, property.name())));
         }
         return new CycleInput(
                 now, office.roster(), books.cases(), weather, office.rules(), memory(books));

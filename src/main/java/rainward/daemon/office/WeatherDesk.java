@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import rainward.daemon.settings.Settings;
 import rainward.farm.Property;
 import rainward.feed.SourceChain;
@@ -167,6 +168,18 @@ public final class WeatherDesk {
     /** How each source does. */
     public List<SourceStatus> sources() {
         return watch.all();
+    }
+
+    /** The forecast that each property has, by name; one without is missing. */
+    public Map<String, ForecastSeries> inHand() {
+        return office.store().read(books -> {
+            Map<String, ForecastSeries> hand = new TreeMap<>();
+            for (Property property : books.fields().properties()) {
+                forecast(books, property.name())
+                        .ifPresent(series -> hand.put(property.name(), series));
+            }
+            return hand;
+        });
     }
 
     /** What the person should know about the forecasts in hand, as of the last pull. */

@@ -3,6 +3,7 @@ package rainward.daemon.service;
 import java.sql.SQLException;
 import java.time.Duration;
 import org.quartz.SchedulerException;
+import rainward.daemon.office.GroundDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
 import rainward.daemon.office.Refusal;
@@ -16,6 +17,11 @@ public final class RunningService implements AutoCloseable {
     private static final Duration POST_EVERY = Duration.ofMinutes(1);
 
     private static final String POST = "post";
+
+    /** World grid: about five questions a minute; a crew of forty fields is through in a day. */
+    private static final Duration SURVEY_EVERY = Duration.ofHours(2);
+
+    private static final int FIELDS_AT_ONCE = 4;
 
     private final Schedule schedule;
     private final Rounds rounds;
@@ -47,6 +53,12 @@ public final class RunningService implements AutoCloseable {
                 rounds.briefIfMissed();
                 rounds.send();
             });
+            if (office.settings().soil().askSurvey()) {
+                GroundDesk ground = new GroundDesk(office);
+                schedule.put(
+                        new Job.Steady("soil survey", SURVEY_EVERY),
+                        () -> ground.ask(FIELDS_AT_ONCE));
+            }
             rounds.startsNow();
             schedule.start();
             // A process that died in the middle of a turn left its work for this one.

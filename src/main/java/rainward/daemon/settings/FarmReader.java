@@ -77,7 +77,8 @@ final class FarmReader {
                         "run_up",
                         Bounds.Span.usually(
                                 Duration.ofDays(60), Duration.ofDays(7), Duration.ofDays(366))),
-                soil.share("workable_share", Bounds.Real.usually(0.6, 0.05, 0.99)));
+                soil.share("workable_share", Bounds.Real.usually(0.6, 0.05, 0.99)),
+                soil.flag("ask_survey", false));
         soil.end();
         return read;
     }

@@ -207,9 +207,14 @@ public record Settings(
      * @param slopeFraction of a field that does not tell
      * @param runUp how far back the soil is reckoned from the weather that was
      * @param workableShare share of traces that must be workable before work is planned, 0 to 1
+     * @param askSurvey the service asks the public soil surveys for fields, a few at a time
      */
     public record Soil(
-            double organicMatterPct, double slopeFraction, Duration runUp, double workableShare) {}
+            double organicMatterPct,
+            double slopeFraction,
+            Duration runUp,
+            double workableShare,
+            boolean askSurvey) {}
 
     /**
      * Who works, and how.

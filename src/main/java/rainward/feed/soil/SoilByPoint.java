@@ -52,9 +52,25 @@ public final class SoilByPoint {
 
     /** Asks the soil survey, then the world grid. */
     public Proposal at(GeoPoint point, Instant asOf) {
+        return at(point, Optional.empty(), asOf);
+    }
+
+    /**
+     * Asks the soil survey for the whole field, each map unit by the share that it has of it; where
+     * that is refused for the map unit at a point inside, and then the world grid.
+     *
+     * @param point inside the field
+     * @param boundaryWkt its edge in well-known text, longitude first; numbers and signs only
+     * @param asOf now
+     */
+    public Proposal at(GeoPoint point, Optional<String> boundaryWkt, Instant asOf) {
         Round round = new Round(asOf);
         List<String> notes = new ArrayList<>();
-        Optional<SurveyedSoil> soil = ask(survey(point), SoilSurveyTable::read, round, notes);
+        Optional<SurveyedSoil> soil =
+                boundaryWkt.flatMap(edge -> ask(within(edge), SoilSurveyTable::read, round, notes));
+        if (soil.isEmpty()) {
+            soil = ask(survey(point), SoilSurveyTable::read, round, notes);
+        }
         if (soil.isEmpty()) {
             soil = ask(grid(point), SoilGridLayers::read, round, notes);
         }
@@ -72,18 +88,34 @@ public final class SoilByPoint {
         return Optional.empty();
     }
 
+    /** Shares are ratios of areas in square degrees, which is fair within one field. */
+    private Ask within(String edge) {
+        String field = "geometry::STGeomFromText('" + edge + "', 4326)";
+        return question("SELECT c.compname, c.comppct_r, c.slope_r, h.hzdept_r, h.hzdepb_r,"
+                + " h.sandtotal_r, h.silttotal_r, h.claytotal_r, h.om_r, a.map_share FROM (SELECT"
+                + " mukey, SUM(mupolygongeo.STIntersection(" + field + ").STArea()) * 1e8 AS"
+                + " map_share FROM mupolygon WHERE mupolygongeo.STIntersects(" + field + ") = 1"
+                + " GROUP BY mukey) a"
+                + " LEFT JOIN component c ON c.mukey = a.mukey"
+                + " LEFT JOIN chorizon h ON h.cokey = c.cokey"
+                + " ORDER BY a.map_share DESC, c.comppct_r DESC, h.hzdept_r");
+    }
+
     /** Built from numbers only; longitude comes first in WKT. */
     private Ask survey(GeoPoint point) {
         String place = Addresses.degrees(point.longitudeDeg(), 5) + " "
                 + Addresses.degrees(point.latitudeDeg(), 5);
-        String query =
+        return question(
                 "SELECT c.compname, c.comppct_r, c.slope_r, h.hzdept_r, h.hzdepb_r, h.sandtotal_r,"
                         + " h.silttotal_r, h.claytotal_r, h.om_r FROM mapunit m"
                         + " LEFT JOIN component c ON c.mukey = m.mukey"
                         + " LEFT JOIN chorizon h ON h.cokey = c.cokey"
                         + " WHERE m.mukey IN (SELECT * FROM"
                         + " SDA_Get_Mukey_from_intersection_with_WktWgs84('point(" + place + ")'))"
-                        + " ORDER BY c.comppct_r DESC, h.hzdept_r";
+                        + " ORDER BY c.comppct_r DESC, h.hzdept_r");
+    }
+
+    private Ask question(String query) {
         HttpUrl url = Addresses.under(
                         client.settings().address(Service.SOIL_SURVEY), "tabular/post.rest")
                 .build();

@@ -15,12 +15,13 @@ import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
  * Reads a table of the US soil survey: names, then rows of text. Horizons are weighted by their
- * share of the top 30 cm, components by their share of the map unit; those without texture (water,
- * rock, made land) do not count.
+ * share of the top 30 cm, components by their share of the map unit, map units by their share of
+ * the field where the answer tells it; those without texture (water, rock, made land) do not count.
  */
 public final class SoilSurveyTable {
 
     private static final double TOP_CM = 30;
+    private static final String MAP_SHARE = "map_share";
     private static final double MOST_OM_PCT = 8;
     private static final double STEEPEST = 0.6;
 
@@ -99,7 +100,10 @@ public final class SoilSurveyTable {
             return 0;
         }
         double thickness = Math.min(TOP_CM, to.getAsDouble()) - Math.max(0, from.getAsDouble());
-        return Math.max(0, thickness) * share.getAsDouble();
+        double ofField = columns.containsKey(MAP_SHARE)
+                ? Math.max(0, Json.number(cell(row, MAP_SHARE)).orElse(0))
+                : 1;
+        return Math.max(0, thickness) * share.getAsDouble() * ofField;
     }
 
     private OptionalDouble percent(JsonNode row, String name) {

@@ -171,6 +171,17 @@ public final class FieldBook {
                 .bind("priority", wish.priority());
     }
 
+    /** Puts another soil and slope in place of those that a field came with. */
+    public void ground(String field, Field.Ground ground) {
+        ground(
+                        handle.createUpdate("update field set sand_fraction = :sand,"
+                                + " clay_fraction = :clay, organic_matter_pct = :organic,"
+                                + " slope_fraction = :slope where name = :name"),
+                        ground)
+                .bind("name", field)
+                .execute();
+    }
+
     /** Every field, in the order in which they first came. */
     public List<Field> all() {
         return handle.createQuery("select * from field where called is null order by listed")
