@@ -113,8 +113,8 @@ class SkillIT {
                                         / day.path("usualBrierScore").asDouble(),
                         within(1e-9));
         JsonNode effect = day.path("recalibration").path("effect");
-        assertThat(effect.path("brierAfter").asDouble())
-                .isLessThan(effect.path("brierBefore").asDouble());
+        assertThat(effect.path("afterBrierScore").asDouble())
+                .isLessThan(effect.path("beforeBrierScore").asDouble());
         BufferedImage drawn = ImageIO.read(picture.toFile());
         assertThat(drawn.getWidth()).isGreaterThan(600);
         assertThat(desk.type("ready", "--json").out())

@@ -54,8 +54,8 @@ final class SkillText {
                 + lesson.effect()
                         .map(effect -> "a correction learnt from the earlier two thirds takes the"
                                 + " Brier score of the other " + effect.cases() + " from "
-                                + number(effect.brierBefore()) + " to "
-                                + number(effect.brierAfter()))
+                                + number(effect.beforeBrierScore()) + " to "
+                                + number(effect.afterBrierScore()))
                         .orElseGet(() -> "no correction before " + lesson.leastCases()
                                 + " cases; there are " + lead.score().cases());
     }

@@ -40,10 +40,10 @@ public record LeadSkill(
      * Scores of cases that the lesson had not seen.
      *
      * @param cases how many
-     * @param brierBefore of the chances as forecast
-     * @param brierAfter of the chances as taught
+     * @param beforeBrierScore of the chances as forecast
+     * @param afterBrierScore of the chances as taught
      */
-    public record Effect(int cases, double brierBefore, double brierAfter) {}
+    public record Effect(int cases, double beforeBrierScore, double afterBrierScore) {}
 
     /** One entry a class that has cases. */
     public static List<LeadSkill> of(List<SeenChance> seen) {

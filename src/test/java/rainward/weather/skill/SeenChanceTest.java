@@ -94,7 +94,7 @@ class SeenChanceTest {
         assertThat(lead.recalibration().applied()).isTrue();
         LeadSkill.Effect effect = lead.recalibration().effect().orElseThrow();
         assertThat(effect.cases()).isEqualTo(200);
-        assertThat(effect.brierAfter()).isLessThan(effect.brierBefore());
+        assertThat(effect.afterBrierScore()).isLessThan(effect.beforeBrierScore());
         assertThat(lead.skill())
                 .isCloseTo(1 - lead.score().brierScore() / lead.usualBrierScore(), within(1e-12));
     }
