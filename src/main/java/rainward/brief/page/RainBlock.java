@@ -48,13 +48,15 @@ final class RainBlock {
     /** Stands beside the next one where there is room for two. */
     private Element picture(int number, RainPanel panel) {
         String words = sky.rain(panel);
+        // By day's colours also at night: the night turns the whole picture over, and with it the
+        // words that stand in for one that the mail client does not show.
         Element image = Element.of("img")
                 .attribute("src", pictures.source(number, panel))
                 .attribute("width", String.valueOf(RainChart.WIDTH))
                 .attribute("height", String.valueOf(RainChart.HEIGHT))
                 .attribute("class", "picture")
                 .attribute("alt", panel.property() + ": " + words)
-                .style("display:block;width:100%;max-width:" + RainChart.WIDTH
+                .style(Palette.PAGE.css() + "display:block;width:100%;max-width:" + RainChart.WIDTH
                         + "px;height:auto;border:0;");
         return Element.of("div")
                 .style("display:inline-block;width:100%;max-width:" + (RainChart.WIDTH + GAP)

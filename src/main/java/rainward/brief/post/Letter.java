@@ -47,18 +47,33 @@ public record Letter(
      * @param page the same as a page, if there is one
      * @param pictures that the page shows
      * @param calendar of the work, RFC 5545, if there is one
+     * @param lines the same for programs, one for each piece of work
      */
     public record Body(
-            String text, Optional<String> page, List<Picture> pictures, Optional<String> calendar) {
+            String text,
+            Optional<String> page,
+            List<Picture> pictures,
+            Optional<String> calendar,
+            List<Line> lines) {
 
         public Body {
             pictures = List.copyOf(pictures);
+            lines = List.copyOf(lines);
             Require.that(page.isPresent() || pictures.isEmpty(), "pictures without a page");
+        }
+
+        /** For people only. */
+        public Body(
+                String text,
+                Optional<String> page,
+                List<Picture> pictures,
+                Optional<String> calendar) {
+            this(text, page, pictures, calendar, List.of());
         }
 
         /** Nothing but text. */
         public static Body ofText(String text) {
-            return new Body(text, Optional.empty(), List.of(), Optional.empty());
+            return new Body(text, Optional.empty(), List.of(), Optional.empty(), List.of());
         }
     }
 

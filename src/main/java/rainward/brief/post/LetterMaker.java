@@ -66,7 +66,8 @@ public final class LetterMaker {
                 pictures(brief, recipient),
                 work.events().isEmpty()
                         ? Optional.empty()
-                        : Optional.of(CalendarText.of(work, units)));
+                        : Optional.of(CalendarText.of(work, units)),
+                Lines.of(brief));
     }
 
     private List<Letter.Picture> pictures(Brief brief, Recipient recipient) {
@@ -105,6 +106,7 @@ public final class LetterMaker {
                                 AlertText.of(alert, units),
                                 Optional.of(AlertHtml.of(alert, units)),
                                 List.of(),
-                                Optional.empty()));
+                                Optional.empty(),
+                                Lines.of(alert)));
     }
 }
