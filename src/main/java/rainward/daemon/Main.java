@@ -27,8 +27,11 @@ import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.skill.SkillCommand;
 import rainward.daemon.yard.command.EnterCommand;
+import rainward.daemon.yard.command.ExportCommand;
 import rainward.daemon.yard.command.LoadCommand;
+import rainward.daemon.yard.command.SeasonCommand;
 import rainward.daemon.yard.command.SeederCommand;
+import rainward.daemon.yard.command.SpreadCommand;
 import rainward.daemon.yard.command.StockCommand;
 import rainward.store.row.StoreException;
 
@@ -79,6 +82,9 @@ import rainward.store.row.StoreException;
             SeederCommand.class,
             LoadCommand.class,
             StockCommand.class,
+            SpreadCommand.class,
+            SeasonCommand.class,
+            ExportCommand.class,
             EnterCommand.class,
             SkillCommand.class,
             VerifyCommand.class,

@@ -14,16 +14,16 @@ import rainward.weather.sky.HourlyAir;
 import rainward.weather.source.ForecastSeries;
 
 /** Puts the past of a property together from the records. */
-final class PastDesk {
+public final class PastDesk {
 
     private final Office office;
 
-    PastDesk(Office office) {
+    public PastDesk(Office office) {
         this.office = office;
     }
 
     /** The run-up of the soil to the full hour of a moment. */
-    PastWeather of(Books books, Property property, Instant now) {
+    public PastWeather of(Books books, Property property, Instant now) {
         return of(books, property, new Window(now.minus(office.settings().soil().runUp()), now));
     }
 

@@ -149,7 +149,8 @@ public final class LoadText {
         return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
     }
 
-    private static Set<Caution> cautions(LoadSheet sheet) {
+    /** Cautions of the work on a sheet. */
+    public static Set<Caution> cautions(LoadSheet sheet) {
         Set<Caution> all = EnumSet.noneOf(Caution.class);
         sheet.machines().stream()
                 .flatMap(machine -> machine.lines().stream())

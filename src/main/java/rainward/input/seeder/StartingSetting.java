@@ -18,12 +18,17 @@ public record StartingSetting(double settingIndex, Sureness sureness, SettingRec
     // Common practice, no source: seeds within a factor of 1.5 in weight meter alike.
     private static final double ALIKE = Math.log(1.5);
 
+    // Common practice, no source: a setting is carried over to twice or half the rate at most.
+    private static final double FAR = Math.log(2);
+
     /** How much a setting can be trusted. */
     public enum Sureness {
         /** This mix was measured in this seeder; a catch test proves it. */
         SAME_MIX("measured with this mix; prove it with a catch test"),
         /** A mix with seed of nearly this size was measured. */
         LIKE_SEED("from a mix with seed of nearly this size; catch before the first field"),
+        /** Twice the opening does not give twice the seed. */
+        FAR_RATE("from a rate far from this one; catch, correct and catch again"),
         /** Chart and truth may be 25 to 50 % apart (Mississippi State University P3112). */
         FAR_SEED("from seed of another size, may be half off; catch, correct and catch again");
 
@@ -76,14 +81,18 @@ public record StartingSetting(double settingIndex, Sureness sureness, SettingRec
         double settingIndex = acrossTarget(nearest, targetKgPerHa, all)
                 .map(other -> between(nearest, other, targetKgPerHa))
                 .orElse(nearest.settingIndex() * targetKgPerHa / nearest.rateKgPerHa());
-        return new StartingSetting(settingIndex, sureness(nearest, seed), nearest);
+        return new StartingSetting(settingIndex, sureness(nearest, seed, targetKgPerHa), nearest);
     }
 
-    private static Sureness sureness(SettingRecord nearest, SeedSize seed) {
-        if (nearest.seed().mix().equals(seed.mix())) {
-            return Sureness.SAME_MIX;
+    private static Sureness sureness(SettingRecord nearest, SeedSize seed, double targetKgPerHa) {
+        boolean same = nearest.seed().mix().equals(seed.mix());
+        if (!same && nearest.seed().apart(seed) > ALIKE) {
+            return Sureness.FAR_SEED;
         }
-        return nearest.seed().apart(seed) <= ALIKE ? Sureness.LIKE_SEED : Sureness.FAR_SEED;
+        if (Math.abs(Math.log(nearest.rateKgPerHa() / targetKgPerHa)) > FAR) {
+            return Sureness.FAR_RATE;
+        }
+        return same ? Sureness.SAME_MIX : Sureness.LIKE_SEED;
     }
 
     /** The nearest record of the same seeder and mix on the other side of the target. */

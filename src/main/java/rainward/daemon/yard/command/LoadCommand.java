@@ -1,5 +1,6 @@
 package rainward.daemon.yard.command;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -9,6 +10,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.LoadFigures;
 import rainward.daemon.yard.Typed;
+import rainward.daemon.yard.paper.LoadPaper;
 import rainward.farm.UnitSystem;
 import rainward.input.load.LoadSheet;
 import rainward.input.load.LoadText;
@@ -35,12 +37,28 @@ public final class LoadCommand extends DeskCommand {
     @Nullable
     String units;
 
+    @Option(
+            names = "--print",
+            paramLabel = "FILE",
+            description = "Write the sheet as PDF to hang in the truck.")
+    @Nullable
+    Path print;
+
     @Override
     protected int serve(Office office) {
         LoadDesk desk = new LoadDesk(office);
         LocalDate when = Typed.day(day, desk.today());
         LoadSheet sheet = desk.sheet(when);
         UnitSystem shown = Typed.units(units, office.settings().farm().units());
+        if (print != null) {
+            ExportCommand.write(
+                    print,
+                    LoadPaper.of(
+                            sheet,
+                            office.settings().farm().name(),
+                            shown,
+                            office.now().atZone(office.zone())));
+        }
         tell(
                 LoadFigures.of(sheet, shown, office.zone()),
                 () -> LoadText.of(sheet, shown, office.zone()));

@@ -21,8 +21,13 @@ import rainward.input.seeder.CatchStrip;
 /** Sums for setting a seeder. */
 @Command(
         name = "seeder",
-        description = "Sums for setting a seeder.",
-        subcommands = SeederCommand.Catch.class)
+        description = "Setting a seeder: where to start, what a catch gave, what the boxes say.",
+        subcommands = {
+            SeederBooks.Set.class,
+            SeederCommand.Catch.class,
+            SeederBooks.Weigh.class,
+            SeederBooks.Check.class
+        })
 public final class SeederCommand implements Runnable {
 
     @Spec

@@ -1,0 +1,150 @@
+package rainward.daemon.yard.paper;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import rainward.farm.Operation;
+import rainward.farm.Quantity;
+import rainward.farm.UnitSystem;
+import rainward.input.Gap;
+import rainward.input.load.LoadSheet;
+import rainward.input.load.LoadText;
+import rainward.input.seed.Fill;
+import rainward.input.seed.SeedLot;
+
+/** The load sheet as it hangs in the truck: boxes to tick, one table a machine. */
+public final class LoadPaper {
+
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter HOUR =
+            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    private final UnitSystem units;
+    private final ZoneId zone;
+
+    private LoadPaper(UnitSystem units, ZoneId zone) {
+        this.units = units;
+        this.zone = zone;
+    }
+
+    /** The sheet as PDF. */
+    public static byte[] of(LoadSheet sheet, String farm, UnitSystem units, ZonedDateTime made) {
+        LoadPaper paper = new LoadPaper(units, made.getZone());
+        return paper.write(sheet, farm, made);
+    }
+
+    private byte[] write(LoadSheet sheet, String farm, ZonedDateTime made) {
+        String title = "Load sheet, " + DAY.format(sheet.day());
+        Paper paper = new Paper(farm + ": " + title, made);
+        paper.title(title).small(farm + ", made " + DAY.format(made) + " " + HOUR.format(made));
+        if (sheet.machines().isEmpty()) {
+            paper.text("No work is planned for this day.");
+        }
+        if (!sheet.totals().isEmpty()) {
+            paper.heading("On the trucks")
+                    .table(
+                            new float[] {0.6f, 4, 2.4f, 2.2f, 5},
+                            List.of("", "what", "goes on", "spare", "take"),
+                            sheet.totals().stream().map(this::total).toList());
+        }
+        sheet.machines().forEach(machine -> machine(paper, machine));
+        if (!sheet.gaps().isEmpty()) {
+            paper.heading("Not known");
+            sheet.gaps().stream().map(Gap::text).forEach(paper::text);
+        }
+        if (!sheet.machines().isEmpty()) {
+            paper.heading("Mind");
+            LoadText.cautions(sheet).forEach(caution -> paper.small(caution.text()));
+        }
+        return paper.bytes();
+    }
+
+    private List<String> total(LoadSheet.Total total) {
+        return List.of(
+                "[  ]",
+                total.what(),
+                mass(total.needKg()),
+                total.spareKg() > 0 ? mass(total.spareKg()) : "",
+                total.pull().map(this::pull).orElse("by weight"));
+    }
+
+    private String pull(SeedLot.Pull pull) {
+        return pull.wholeBags()
+                + (pull.wholeBags() == 1 ? " bag" : " bags")
+                + (pull.openedKg() > 0 ? " + " + mass(pull.openedKg()) + " loose" : "")
+                + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
+    }
+
+    private void machine(Paper paper, LoadSheet.MachineSheet machine) {
+        String people = machine.lines().stream()
+                .map(line -> line.item().hands().person())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        paper.heading(machine.machine() + " (" + people + ")");
+        paper.table(
+                new float[] {1.1f, 3.6f, 2, 1.4f, 6.4f},
+                List.of("from", "field", "stage", "area", "what goes on"),
+                machine.lines().stream().map(this::line).toList());
+        machine.lines().stream()
+                .flatMap(line -> line.setting().stream())
+                .map(setting -> String.format(
+                        Locale.ROOT,
+                        "Start at setting %.1f for %s: %s.",
+                        setting.settingIndex(),
+                        setting.from().seed().mix(),
+                        setting.sureness().words()))
+                .distinct()
+                .forEach(paper::text);
+        if (!machine.fills().isEmpty()) {
+            paper.table(
+                    new float[] {0.6f, 4, 3, 2, 5},
+                    List.of("", "fill", "mix", "in all", "boxes, left to right"),
+                    machine.fills().stream().map(this::fill).toList());
+        }
+    }
+
+    private List<String> line(LoadSheet.Line line) {
+        String mix = line.item().sowing().map(sowing -> sowing.mix() + ": ").orElse("");
+        String amounts = line.amounts().stream()
+                .map(a -> a.what() + " " + mass(a.massKg()) + rate(line, a))
+                .collect(Collectors.joining(", "));
+        String loads = line.loads() > 0
+                ? ", " + line.loads() + (line.loads() == 1 ? " load" : " loads")
+                : "";
+        return List.of(
+                HOUR.format(line.item().work().from().atZone(zone)),
+                line.item().place().field() + ", " + line.item().place().property(),
+                line.item().place().stage(),
+                units.area(line.areaHa()),
+                mix + amounts + loads);
+    }
+
+    private String rate(LoadSheet.Line line, LoadSheet.Amount amount) {
+        return line.item().place().operation() == Operation.SPREAD
+                ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
+                : "";
+    }
+
+    private List<String> fill(Fill fill) {
+        List<String> row = new ArrayList<>();
+        row.add("[  ]");
+        row.add(
+                fill.afterHa() == 0
+                        ? "gate of " + fill.field()
+                        : fill.field() + " after " + units.area(fill.afterHa()));
+        row.add(fill.mix() + (fill.emptied() ? ", empty the boxes first" : ""));
+        row.add(mass(fill.addKg()));
+        row.add(fill.perBoxKg().stream().map(this::mass).collect(Collectors.joining(" + ")));
+        return row;
+    }
+
+    private String mass(double massKg) {
+        double shown = units.shown(Quantity.MASS, massKg);
+        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
+    }
+}
