@@ -26,9 +26,11 @@ import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.skill.SkillCommand;
+import rainward.daemon.yard.command.CountCommand;
 import rainward.daemon.yard.command.EnterCommand;
 import rainward.daemon.yard.command.ExportCommand;
 import rainward.daemon.yard.command.LoadCommand;
+import rainward.daemon.yard.command.RenameCommand;
 import rainward.daemon.yard.command.SeasonCommand;
 import rainward.daemon.yard.command.SeederCommand;
 import rainward.daemon.yard.command.SpreadCommand;
@@ -83,6 +85,8 @@ import rainward.store.row.StoreException;
             LoadCommand.class,
             StockCommand.class,
             SpreadCommand.class,
+            CountCommand.class,
+            RenameCommand.class,
             SeasonCommand.class,
             ExportCommand.class,
             EnterCommand.class,

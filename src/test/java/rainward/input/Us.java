@@ -35,6 +35,10 @@ public final class Us {
         return UnitSystem.US_CUSTOMARY.inside(Quantity.WIDTH, feet);
     }
 
+    public static double cm(double inches) {
+        return UnitSystem.US_CUSTOMARY.inside(Quantity.DEPTH, inches);
+    }
+
     public static double ft(double widthM) {
         return UnitSystem.US_CUSTOMARY.shown(Quantity.WIDTH, widthM);
     }

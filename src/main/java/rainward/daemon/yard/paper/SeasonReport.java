@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainward.daemon.yard.season.FieldYear;
 import rainward.farm.FieldState;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.input.Gap;
 import rainward.input.spread.FieldSpread;
+import rainward.input.spread.LimeDose;
 import rainward.store.journal.StandBook;
 
 /**
@@ -59,11 +61,20 @@ final class SeasonReport {
         double seededHa = sum(in(FieldState.SEEDED));
         double failedHa = sum(in(FieldState.FAILED));
         long again = fields.stream().filter(one -> one.seedings().size() > 1).count();
-        return fields.size() + " fields, " + units.area(wholeHa) + ". A stand on "
-                + units.area(upHa) + ", seeded and not yet looked at " + units.area(seededHa)
-                + ", thin or failed and to be done again " + units.area(failedHa)
-                + ", not seeded " + units.area(wholeHa - upHa - seededHa - failedHa) + "."
+        return fields.size() + " fields, " + units.area(wholeHa) + ": "
+                + Stream.of(
+                                part("with a stand", upHa),
+                                part("seeded and not yet looked at", seededHa),
+                                part("thin or failed, to be done again", failedHa),
+                                part("not seeded", wholeHa - upHa - seededHa - failedHa))
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining(", "))
+                + "."
                 + (again > 0 ? " Seeded a second time: " + again + "." : "");
+    }
+
+    private String part(String what, double areaHa) {
+        return areaHa < 0.005 ? "" : units.area(areaHa) + " " + what;
     }
 
     private List<FieldYear> in(FieldState state) {
@@ -216,15 +227,7 @@ final class SeasonReport {
                 spread.asked().plot().field(),
                 spread.asked().test().map(test -> test.sampledOn().toString()).orElse("none"),
                 spread.lime()
-                        .map(dose -> (dose.nowKgPerHa() > 0
-                                        ? all.made().getYear() + ": "
-                                                + units.text(Quantity.RATE, dose.nowKgPerHa(), 0)
-                                        : "")
-                                + dose.later().doses().stream()
-                                        .map(later -> " " + later.year() + ": "
-                                                + units.text(Quantity.RATE, later.rateKgPerHa(), 0))
-                                        .collect(Collectors.joining(",")))
-                        .map(String::strip)
+                        .map(this::doses)
                         .orElse(spread.asked().test().isPresent() ? "none" : "not known"),
                 spread.lime()
                         .map(dose -> dose.path().words())
@@ -235,6 +238,21 @@ final class SeasonReport {
                                         "pH %.1f as tested",
                                         test.acidity().ph()))
                                 .orElse("")));
+    }
+
+    private String doses(LimeDose dose) {
+        Stream<String> now = dose.nowKgPerHa() > 0
+                ? Stream.of(yearly(all.made().getYear(), dose.nowKgPerHa()))
+                : Stream.empty();
+        return Stream.concat(
+                        now,
+                        dose.later().doses().stream()
+                                .map(later -> yearly(later.year(), later.rateKgPerHa())))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String yearly(int year, double rateKgPerHa) {
+        return year + ": " + units.text(Quantity.RATE, rateKgPerHa, 0);
     }
 
     private void notes(Paper paper) {

@@ -1,0 +1,84 @@
+package rainward.daemon.yard;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rainward.cycle.Outlook;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.PlanningDesk;
+import rainward.farm.Field;
+import rainward.farm.Mix;
+import rainward.input.check.NextMix;
+import rainward.input.check.PlantCount;
+import rainward.input.check.SownSeed;
+import rainward.input.check.StandVerdict;
+import rainward.stand.StandOutlook;
+
+/** Where plants counted become a stand, and a thin one what may still be sown. */
+public final class CountDesk {
+
+    private final Office office;
+
+    public CountDesk(Office office) {
+        this.office = office;
+    }
+
+    /**
+     * What a count says.
+     *
+     * @param standShare plants against the live seed of the drilled rate, 0 and more
+     * @param targetShare that against the target of the mix
+     * @param verdict that it proposes
+     * @param close true where more places should be counted first
+     */
+    public record Counted(
+            double standShare, double targetShare, StandVerdict verdict, boolean close) {}
+
+    /** A count held against its mix. */
+    public Counted counted(Mix mix, PlantCount count) {
+        double stand = SownSeed.standOfAll(mix, count.plantsPerM2());
+        double share = StandVerdict.targetShare(mix, stand);
+        double error = StandVerdict.targetShare(mix, SownSeed.standOfAll(mix, count.errorPerM2()));
+        boolean few = count.plants().size() < PlantCount.FEWEST_PLACES;
+        return new Counted(
+                stand, share, StandVerdict.of(share), few || StandVerdict.isClose(share, error));
+    }
+
+    /**
+     * What may still be sown on a field, best first, the late mix last; by what the forecast in
+     * hand makes of it, and empty where there is none.
+     */
+    public List<NextMix> next(Field field) {
+        Outlook outlook = new PlanningDesk(office).reckon().outlook();
+        LocalDate today = LocalDate.ofInstant(office.now(), office.zone());
+        List<Mix> wished = office.roster().mixesOf(field);
+        return NextMix.ranked(
+                outlook.field(field.name()).stream()
+                        .flatMap(one -> one.stands().stream())
+                        .flatMap(stand -> wished.stream()
+                                .filter(mix -> mix.name().equals(stand.mix()))
+                                .map(mix -> next(mix, stand, wished, today)))
+                        .toList(),
+                today);
+    }
+
+    private static NextMix next(Mix mix, StandOutlook stand, List<Mix> wished, LocalDate today) {
+        boolean late = wished.stream()
+                .allMatch(other -> other == mix
+                        || other.season().lastSowing().compareTo(mix.season().lastSowing()) < 0);
+        return new NextMix(
+                mix.name(),
+                Math.min(1, Arrays.stream(stand.worth()).max().orElse(0)),
+                mix.season().lastSowing().atYear(today.getYear()),
+                late && wished.size() > 1);
+    }
+
+    /** The mix that is in the ground of a field, else the one wanted there. */
+    public Optional<Mix> mixOf(Field field) {
+        String name = office.store()
+                .read(books -> books.journal().statusOf(field.name()).sownMix())
+                .orElse(field.wish().mixes().get(0));
+        return Optional.ofNullable(office.mixes().get(name));
+    }
+}

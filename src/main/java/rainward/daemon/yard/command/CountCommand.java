@@ -1,0 +1,174 @@
+package rainward.daemon.yard.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rainward.daemon.command.DeskCommand;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.Refusal;
+import rainward.daemon.word.LookDesk;
+import rainward.daemon.yard.CountDesk;
+import rainward.daemon.yard.SeederDesk;
+import rainward.daemon.yard.Typed;
+import rainward.farm.Field;
+import rainward.farm.Mix;
+import rainward.farm.Quantity;
+import rainward.farm.UnitSystem;
+import rainward.input.check.NextMix;
+import rainward.input.check.PlantCount;
+import rainward.input.check.StandVerdict;
+
+/** Turns plants counted into a stand. */
+@Command(
+        name = "count",
+        description = {
+            "Turn plants counted at several places of a field into a stand: in a ring thrown on",
+            "the ground, or along a stretch of row. Says up, thin or failed, and whether more",
+            "places should be counted before the field is torn up.",
+            "",
+            "With --write the look is kept beside the chance at seeding; a thin or failed field",
+            "comes back into the order, and what may still be sown there is told, best first."
+        })
+public final class CountCommand extends DeskCommand {
+
+    @Parameters(index = "0", paramLabel = "FIELD", description = "The field.")
+    String field = "";
+
+    @Option(names = "--plants", required = true, split = ",", description = "12,9,14,11,10")
+    List<Integer> plants = List.of();
+
+    @Option(names = "--ring", description = "Inner width of the ring: 28.3in or 72cm.")
+    @Nullable
+    String ring;
+
+    @Option(names = "--row", description = "Length of row counted: 36in or 1m, with --spacing.")
+    @Nullable
+    String row;
+
+    @Option(names = "--spacing", description = "Between rows: 7in or 18cm.")
+    @Nullable
+    String spacing;
+
+    @Option(names = "--write", description = "Write the look down.")
+    boolean write;
+
+    @Option(names = "--cause", description = "Of a thin or failed stand, with --write.")
+    @Nullable
+    String cause;
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who looked.")
+    String by = "office";
+
+    /** The answer as JSON shows it. */
+    record Answer(
+            String field,
+            String mix,
+            double plantsPerM2,
+            double standShare,
+            double targetShare,
+            String verdict,
+            boolean countMore,
+            List<NextMix> next,
+            String words) {}
+
+    @Override
+    protected int serve(Office office) {
+        CountDesk desk = new CountDesk(office);
+        Field where = new SeederDesk(office).field(field);
+        Mix mix = desk.mixOf(where)
+                .orElseThrow(() -> Refusal.badInput(
+                        where.name() + ": its mix is not known; add it to the settings."));
+        PlantCount count = count(office.settings().farm().units());
+        CountDesk.Counted counted = desk.counted(mix, count);
+        List<String> words = new ArrayList<>(List.of(words(where, mix, counted)));
+        List<NextMix> next = List.of();
+        if (write) {
+            words.add(written(office, where, counted));
+            next = counted.verdict() == StandVerdict.UP ? List.of() : desk.next(where);
+            next.forEach(one -> words.add(String.format(
+                    Locale.ROOT,
+                    "  %s: worth %.0f %%, goes in until %s%s",
+                    one.mix(),
+                    100 * one.worth(),
+                    one.lastSowing(),
+                    one.late() ? " (late mix, can wait)" : "")));
+        }
+        Answer answer = new Answer(
+                where.name(),
+                mix.name(),
+                count.plantsPerM2(),
+                counted.standShare(),
+                counted.targetShare(),
+                word(counted.verdict()),
+                counted.close(),
+                next,
+                String.join(System.lineSeparator(), words));
+        tell(answer, answer::words);
+        return 0;
+    }
+
+    private static String word(StandVerdict verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String words(Field where, Mix mix, CountDesk.Counted counted) {
+        return String.format(
+                Locale.ROOT,
+                "%s, %s: %.0f %% of the seed stands, %.0f %% of what is wanted: %s.%s",
+                where.name(),
+                mix.name(),
+                100 * counted.standShare(),
+                100 * counted.targetShare(),
+                word(counted.verdict()),
+                counted.close() ? " Count more places before you decide." : "");
+    }
+
+    private String written(Office office, Field where, CountDesk.Counted counted) {
+        boolean up = counted.verdict() == StandVerdict.UP;
+        if (!up && cause == null) {
+            throw Refusal.badInput("A thin or failed stand needs --cause: dry, washed, crusted,"
+                    + " eaten, weeds, seed or other.");
+        }
+        String share = String.format(Locale.ROOT, "%.4f", Math.min(1, counted.standShare()));
+        LookDesk.Said said = new LookDesk.Said(
+                where.name(),
+                word(counted.verdict()),
+                new LookDesk.Seen(
+                        up ? Optional.empty() : Optional.ofNullable(cause),
+                        Optional.of(share),
+                        Optional.of(plants.size() + " places counted")),
+                Optional.empty(),
+                by);
+        return office.store()
+                .inTransaction(books -> new LookDesk(office).take(books, said).words());
+    }
+
+    private PlantCount count(UnitSystem units) {
+        try {
+            if (ring != null && row == null) {
+                return PlantCount.inRing(metres("--ring", ring, units), plants);
+            }
+            if (row != null && spacing != null && ring == null) {
+                return PlantCount.alongRow(
+                        metres("--row", row, units), metres("--spacing", spacing, units), plants);
+            }
+        } catch (IllegalArgumentException e) {
+            throw Refusal.badInput("--plants: " + e.getMessage() + ".");
+        }
+        throw Refusal.badInput("Say where it was counted: --ring WIDTH, or --row LENGTH with"
+                + " --spacing WIDTH.");
+    }
+
+    /** Inches and centimetres, or feet and metres. */
+    private static double metres(String what, String text, UnitSystem units) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        return plain.endsWith("in") || plain.endsWith("cm")
+                ? Typed.positive(what, text, Quantity.DEPTH, units) / 100
+                : Typed.positive(what, text, Quantity.WIDTH, units);
+    }
+}
