@@ -21,8 +21,10 @@ import rainward.daemon.office.SurveyDesk;
 import rainward.daemon.office.WeatherDesk;
 import rainward.daemon.service.Rounds;
 import rainward.daemon.settings.Settings;
+import rainward.daemon.yard.EnterDesk;
 import rainward.farm.Window;
 import rainward.feed.terms.Pacing;
+import rainward.intake.RecordTable;
 import rainward.queue.problem.PlanItem;
 import rainward.weather.rain.RainObservation;
 import rainward.weather.rain.RainOrigin;
@@ -179,8 +181,27 @@ public final class Demo {
         } finally {
             Files.deleteIfExists(file);
         }
+        takeRecordsIn();
         int stages = crew.hasDone(LAST_WEEK);
         telling.add(stages + " stages were done last week");
+    }
+
+    /** Soil tests, tags, harvests and the shed as it was counted on Sunday. */
+    private void takeRecordsIn() throws IOException {
+        int lines = 0;
+        for (RecordTable.Kind kind : RecordTable.Kind.values()) {
+            String name = kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ".csv";
+            if (kind != RecordTable.Kind.SPRAYS) {
+                Path file = Files.createTempFile("demo-records", ".csv");
+                try {
+                    Files.write(file, DemoFiles.bytes("/config/demo-records/" + name));
+                    lines += new EnterDesk(office).take(file, kind, "Dell").written();
+                } finally {
+                    Files.deleteIfExists(file);
+                }
+            }
+        }
+        telling.add(lines + " soil tests, tags, harvests and weights of the shed");
     }
 
     private void until(LocalDate day, int hour, int minute) {

@@ -1,0 +1,258 @@
+package rainward.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.parser.PdfTextExtractor;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rainward.daemon.demo.InventedWeather;
+
+/** The demo crew's season on one field, by commands alone. */
+class SeasonPlayIT {
+
+    private static final String FIELD = "MP2 Long Pond";
+    private static final Instant MONDAY = InventedWeather.MONDAY;
+
+    @TempDir
+    Path home;
+
+    private final InventedWeather weather = new InventedWeather();
+    private Desk desk = new Desk(Path.of(""), Instant.EPOCH);
+
+    @BeforeEach
+    void takeEverythingIn() {
+        desk = new Desk(home, MONDAY).withWeatherFrom(weather.address(), """
+
+                [order]
+                thinking = "1 s"
+                """);
+        says("import", "config/demo-fields.geojson");
+        says("pull");
+        for (String kind : new String[] {"soil-tests", "tags", "harvests", "stock"}) {
+            says("enter", kind, "config/demo-records/" + kind + ".csv");
+        }
+    }
+
+    @AfterEach
+    void stop() {
+        weather.close();
+    }
+
+    private String says(String... words) {
+        Desk.Said said = desk.type(words);
+        assertThat(said.exitCode()).as(said.err()).isZero();
+        return said.out();
+    }
+
+    private JsonNode told(String... words) {
+        Desk.Said said = desk.type(words);
+        assertThat(said.exitCode()).as(said.err()).isZero();
+        return said.json();
+    }
+
+    private void at(Duration later) {
+        desk = desk.at(MONDAY.plus(later));
+    }
+
+    private double inShed(String item) {
+        for (JsonNode line : told("stock", "--json").path("items")) {
+            if (line.path("item").asText().equals(item)) {
+                return line.path("onHand").asDouble();
+            }
+        }
+        throw new AssertionError("nothing of " + item);
+    }
+
+    private void seedItAgain(Duration when, String mix) {
+        at(when);
+        says("done", "MP2", "spread", "--used", "urea=0lb");
+        says("done", "MP2", "disk");
+        says("done", "MP2", "till");
+        says("done", "MP2", "seed", "--mix", mix, "--as-reckoned", "--by", "Ruth");
+    }
+
+    @Test
+    void seasonIsPlayedThroughByCommandsAlone() throws IOException {
+        // What goes on the trucks: fills at the boxes, bags, and no setting on record yet.
+        desk.type(
+                "brief", "--send"); // Nobody takes mail here; the order is given out all the same.
+        JsonNode load = told("load", "--json");
+        assertThat(load.path("totals").findValuesAsText("what")).contains("ag lime", "turnip");
+        assertThat(load.toString()).contains("no setting on record for");
+        assertThat(load.findValues("fills").toString()).contains("\"emptied\"");
+
+        // A wrong setting, caught and put right; the next day starts from it.
+        says(
+                "seeder",
+                "weigh",
+                "roller",
+                "turnip and",
+                "--setting",
+                "18",
+                "--caught",
+                "0.26lb",
+                "--width",
+                "12ft",
+                "--fraction",
+                "1/20");
+        JsonNode start = told("seeder", "set", "roller", "turnip and", "--json");
+        assertThat(start.path("sureness").asText()).isEqualTo("same_mix");
+        assertThat(start.path("setting").asDouble()).isBetween(11.9, 12.1);
+
+        // Stages with what was really used; undoing gives the shed its urea back.
+        final double urea = inShed("urea");
+        says("done", "MP2", "spread", "--as-reckoned", "--acres", "5.1ac", "--by", "Tobin");
+        assertThat(inShed("urea")).isLessThan(urea);
+        says("undo", "MP2", "spread");
+        assertThat(inShed("urea")).isEqualTo(urea);
+        says("done", "MP2", "spread", "--as-reckoned", "--by", "Tobin");
+        says("done", "MP2", "disk");
+        says("done", "MP2", "till");
+        at(Duration.ofHours(6));
+
+        // The box check finds the seeder a third heavy.
+        JsonNode check = told(
+                "seeder",
+                "check",
+                "roller",
+                "MP2",
+                "--sown",
+                "2ac",
+                "--filled",
+                "36lb",
+                "--left",
+                "26.9lb",
+                "--setting",
+                "12",
+                "--json");
+        assertThat(check.path("verdict").asText()).isEqualTo("heavy");
+        assertThat(check.path("correctedSetting").asDouble()).isBetween(8.9, 9.4);
+
+        final double turnip = inShed("turnip");
+        says("done", "MP2", "seed", "--used", "turnip=8lb", "--used", "rape=12lb", "--by", "Ruth");
+        assertThat(inShed("turnip")).isEqualTo(turnip - 8);
+
+        // It fails, is sown again and stands.
+        at(Duration.ofDays(3));
+        JsonNode failed = told(
+                "count",
+                "MP2",
+                "--ring",
+                "28.26in",
+                "--plants",
+                "2,0,1,3,0,1",
+                "--write",
+                "--cause",
+                "washed",
+                "--json");
+        assertThat(failed.path("verdict").asText()).isEqualTo("failed");
+        assertThat(failed.path("words").asText()).contains("back in the order");
+        assertThat(failed.path("next").findValuesAsText("mix"))
+                .isNotEmpty()
+                .doesNotHaveDuplicates();
+        JsonNode season = told("season", "--json");
+        assertThat(season.path("mixes").findValuesAsText("failed")).contains("5.1");
+
+        seedItAgain(Duration.ofDays(4), "three brassicas");
+        at(Duration.ofDays(13));
+        assertThat(says("stand", "MP2", "up", "--counted", "42%")).contains("up.");
+
+        // History outlives another import and another name.
+        says("import", "config/demo-fields.geojson");
+        says("rename", "MP2", "Lower Pond");
+        assertThat(says("season")).contains("turnip and rape");
+
+        reportTellsBothSeedings();
+        exportsAreWhatTheStandardsSay();
+    }
+
+    private void reportTellsBothSeedings() throws IOException {
+        Path report = home.resolve("mill-pond.pdf");
+        says("export", "report", report.toString(), "--property", "Mill Pond");
+        try (PdfReader reader = new PdfReader(Files.readAllBytes(report))) {
+            StringBuilder text = new StringBuilder();
+            PdfTextExtractor pages = new PdfTextExtractor(reader);
+            for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+                text.append(pages.getTextFromPage(page)).append('\n');
+            }
+            assertThat(text.toString().replaceAll("\\s+", " "))
+                    .contains("Lower Pond", "failed (washed)", "three brassicas", "again")
+                    .contains("Seeded a second time: 1", "turnip 8 lb", "pH")
+                    .doesNotContain(FIELD);
+        }
+    }
+
+    private void exportsAreWhatTheStandardsSay() throws IOException {
+        Path map = home.resolve("fields.geojson");
+        says("export", "map", map.toString());
+        JsonNode layer = new ObjectMapper().readTree(map.toFile());
+        assertThat(layer.path("features")).hasSize(36);
+        JsonNode ring = layer.path("features")
+                .path(0)
+                .path("geometry")
+                .path("coordinates")
+                .path(0);
+        assertThat(ring.get(0)).as("RFC 7946, 3.1.6: closed").isEqualTo(ring.get(ring.size() - 1));
+
+        Path journal = home.resolve("journal.csv");
+        says("export", "journal", journal.toString());
+        String lines = Files.readString(journal);
+        assertThat(lines).contains("undone", "stand failed", "\r\n");
+        assertThat(lines.split("\r\n")).allMatch(line -> !line.contains("\n"));
+    }
+
+    @Test
+    void tagThatNobodyReadIsAskedForAndNotGuessed() {
+        Desk bare = new Desk(home.resolve("bare"), MONDAY).withSettings(Desk.crew());
+        bare.type("import", "config/demo-fields.geojson");
+
+        Desk.Said refused = bare.type("seeder", "set", "roller", "turnip and");
+
+        assertThat(refused.exitCode()).isEqualTo(2);
+        assertThat(refused.err()).contains("no seed tag", "read purity, germination and coating");
+        assertThat(bare.type("spread", "MP2", "--json").json().toString())
+                .contains("no soil test", "\"lime\":null");
+    }
+
+    @Test
+    void sprayWithoutItsLabelsIntervalIsNeverGuessed() throws IOException {
+        Path sprays = Files.writeString(home.resolve("sprays.csv"), """
+                field,product,crop,on,label_days
+                %s,a burn-down,turnip,2026-07-01,
+                """.formatted(FIELD));
+        says("enter", "sprays", sprays.toString());
+        says("done", "MP2", "spread", "--by", "Tobin");
+        says("done", "MP2", "disk");
+        says("done", "MP2", "till");
+        says("pin", "MP2");
+
+        assertThat(told("load", "--json").path("gaps").toString())
+                .contains("plant-back interval for turnip is not known", "read it from the label");
+    }
+
+    @Test
+    void faultyTableIsRefusedWholeWithEveryFault() throws IOException {
+        Path tags = Files.writeString(home.resolve("tags.csv"), """
+                species,lot,purity_percent,germination_percent,on
+                turnipp,A,99,90,2026-04-01
+                rape,B,140,90,April
+                """);
+
+        Desk.Said said = desk.type("enter", "tags", tags.toString());
+
+        assertThat(said.exitCode()).isEqualTo(2);
+        assertThat(said.err())
+                .contains("line 2", "\"turnipp\" is not known", "the nearest is \"turnip\"")
+                .contains("line 3", "purity_percent = \"140\"", "on = \"April\"");
+    }
+}
