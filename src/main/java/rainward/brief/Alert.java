@@ -30,7 +30,7 @@ public record Alert(Origin origin, News news, String why) {
 
     /** A storm window that opened, changed or closed. */
     public static Alert of(Origin origin, WindowNews news, String why) {
-        var harmless = new WindowNews(HarmlessWindow.of(news.window()), news.step(), news.number());
+        var harmless = new WindowNews(Literal.of(news.window()), news.step(), news.number());
         return new Alert(origin.harmless(), harmless, Literal.of(why));
     }
 

@@ -1,7 +1,9 @@
 package rainward.brief;
 
 import java.util.Locale;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import rainward.window.StormWindow;
 
 /**
  * Text that somebody else wrote, made harmless for one line of a page or a header: what would break
@@ -16,6 +18,26 @@ public final class Literal {
     /** One line that shows all of the text. */
     public static String of(String text) {
         return text.codePoints().mapToObj(Literal::shown).collect(Collectors.joining());
+    }
+
+    /** A storm window with names that harm no page. */
+    public static StormWindow of(StormWindow window) {
+        return new StormWindow(
+                window.id(),
+                window.properties().stream()
+                        .map(Literal::of)
+                        .collect(Collectors.toCollection(TreeSet::new)),
+                window.chance(),
+                window.arrival(),
+                window.amount(),
+                window.hardRainChance(),
+                window.fits().stream().map(Literal::fit).toList(),
+                window.leave().stream().map(Literal::of).toList());
+    }
+
+    private static StormWindow.Fit fit(StormWindow.Fit fit) {
+        return new StormWindow.Fit(
+                Literal.of(fit.field()), fit.plannedStart(), fit.lastSafeStart(), fit.chance());
     }
 
     private static String shown(int codePoint) {

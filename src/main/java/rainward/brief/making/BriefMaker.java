@@ -16,7 +16,6 @@ import rainward.brief.Brief.SeasonView;
 import rainward.brief.Brief.Sky;
 import rainward.brief.Brief.Written;
 import rainward.brief.ForecastAge;
-import rainward.brief.HarmlessWindow;
 import rainward.brief.Literal;
 import rainward.brief.LocalAlert;
 import rainward.brief.Orders;
@@ -87,7 +86,7 @@ public final class BriefMaker {
                         .entrySet().stream()
                                 .map(e -> panel(e.getKey(), e.getValue()))
                                 .toList(),
-                outlook.windows().stream().map(HarmlessWindow::of).toList(),
+                outlook.windows().stream().map(Literal::of).toList(),
                 input.skies().alerts().stream().map(LocalAlert::harmless).toList());
     }
 
