@@ -68,6 +68,7 @@ final class BriefDesk {
         }
         result.outlook().rain().values().stream()
                 .flatMap(rain -> rain.basis().words().stream())
+                .map(words -> LocalWords.in(office.zone(), words))
                 .distinct()
                 .filter(words -> !warnings.contains(words))
                 .forEach(warnings::add);
