@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param kind what sort of change
  * @param before start of its seeding in the order before, if it was in
  * @param after start of its seeding now, if it is in
- * @param why in words
+ * @param why in words; empty where there is no more to say
  */
 public record Change(
         String field, Kind kind, Optional<Instant> before, Optional<Instant> after, String why) {

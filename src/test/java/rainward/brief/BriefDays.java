@@ -50,6 +50,9 @@ public final class BriefDays {
         days.put("hot-and-windy", BriefDays::hotAndWindy);
         days.put("nothing-fits", BriefDays::nothingFits);
         days.put("sunday-off", BriefDays::sundayOff);
+        days.put("nothing-changed", BriefDays::nothingChanged);
+        days.put("monday-with-week", BriefDays::mondayWithWeek);
+        days.put("woken-after-noon", BriefDays::wokenAfterNoon);
         return days;
     }
 
@@ -251,6 +254,42 @@ public final class BriefDays {
                 List.of(new Brief.Undelivered(
                         "boyd@crew.example", "Wed, Jul 15: Church West first", "552 mailbox full")),
                 Optional.empty());
+        return day;
+    }
+
+    /** The order of the day before still holds. */
+    static DaySketch nothingChanged() {
+        DaySketch day = dryStormInThreeDays();
+        day.last = Optional.of(day.asLast());
+        return day;
+    }
+
+    /** Once a week the service says how it did. */
+    static DaySketch mondayWithWeek() {
+        DaySketch day = new DaySketch(THURSDAY.plusDays(4));
+        SampleCrew.propertyNames().forEach(day::dryFor);
+        day.seed(1, "Mill 5", 0.66, day.span(0, "07:40", "08:40"));
+        day.books = usual -> new BriefInput.Books(
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.of(new Brief.WeekReport(
+                        new Brief.WeekReport.Post(7, 1, 23, 2),
+                        8.5,
+                        new Brief.WeekReport.Stands(3, 4, 0.68))));
+        return day;
+    }
+
+    /** The machine slept until two in the afternoon; part of the day's work is behind it. */
+    static DaySketch wokenAfterNoon() {
+        DaySketch day = new DaySketch(THURSDAY);
+        day.rain("Mill Pond", STORM_ON_SATURDAY);
+        day.seed(1, "Mill 3", 0.71, day.span(0, "14:30", "17:30"));
+        day.seed(2, "Mill 5", 0.66, day.span(1, "07:00", "08:00"));
+        day.last = Optional.of(dryStormInThreeDays().asLast());
+        day.writtenAfter = Duration.ofHours(9);
         return day;
     }
 

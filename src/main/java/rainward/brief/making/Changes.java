@@ -111,7 +111,7 @@ final class Changes {
         }
         return leftOut(last.plan(), field)
                 .map(why -> "was left out (" + why + "), fits now")
-                .orElse("new in the queue");
+                .orElse("");
     }
 
     private String whyTakenOut(String field) {

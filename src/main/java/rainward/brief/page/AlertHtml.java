@@ -22,7 +22,7 @@ public final class AlertHtml {
             parts.add(HtmlFrame.heading(part.heading()));
             parts.add(HtmlFrame.list(part.items()));
         }
-        parts.add(HtmlFrame.quiet(words.written()));
+        parts.add(HtmlFrame.foot(words.written()));
         parts.add(HtmlFrame.quiet(CautionWords.WHAT_GOES_BEFORE));
         return HtmlFrame.page(words.subject(), parts);
     }

@@ -49,7 +49,7 @@ public final class BriefHtml {
         words.beforeTheRain().forEach(this::section);
         rain();
         words.afterTheRain().forEach(this::section);
-        parts.add(HtmlFrame.quiet(CautionWords.WHAT_GOES_BEFORE));
+        parts.add(HtmlFrame.foot(CautionWords.WHAT_GOES_BEFORE));
         return HtmlFrame.page(words.opening().subject(), parts);
     }
 

@@ -86,6 +86,13 @@ final class HtmlFrame {
                 .text(words);
     }
 
+    /** What stands at the foot, set off from what is above it. */
+    static Element foot(String words) {
+        return Element.of("p")
+                .ink(Palette.QUIET, "font-size:14px;margin:18px 0 6px 0;")
+                .text(words);
+    }
+
     /** A box across the sheet. */
     static Element box(Palette ink, String css, String words) {
         return Element.layout()

@@ -23,6 +23,9 @@ public final class ShortForm {
     /** Characters of one message. */
     public static final int LENGTH = 160;
 
+    /** What of it the fields may take; the rest is for the day and for what is behind them. */
+    private static final int FIELDS_LENGTH = 120;
+
     /** Letters of the basic set that are not ASCII but may be kept. */
     private static final String KEPT = "£¥èéùìòÇØøÅåÆæßÉÄÖÑÜ§¿äöñüà";
 
@@ -43,13 +46,38 @@ public final class ShortForm {
             parts.add("NO FRESH FORECAST.");
         }
         if (brief.orders().today().isEmpty()) {
-            parts.add(new OpeningWords(brief, reader).headline());
+            parts.add(noWork(brief, reader));
         } else {
-            parts.add(brief.orders().today().stream()
-                    .map(line -> field(line, reader))
-                    .collect(Collectors.joining(", ")));
+            parts.add(fields(brief.orders().today(), reader));
         }
-        return fitted(String.join(" ", parts));
+        String order = String.join(" ", parts);
+        return new OpeningWords(brief, reader)
+                .rain()
+                .map(rain -> order + (order.endsWith(".") ? " " : ". ") + rain)
+                .map(ShortForm::basic)
+                .filter(text -> text.length() <= LENGTH)
+                .orElseGet(() -> fitted(order));
+    }
+
+    /** As the opening of the brief says it, but for what it says of the pages below. */
+    private static String noWork(Brief brief, Reader reader) {
+        return switch (brief.heading().kind()) {
+            case NO_FORECAST -> "There is no order. Look at the sky.";
+            case NOTHING_FITS -> "Fields wait, none fits into the days ahead. The board says why.";
+            case WORK, WORK_LATER, TOO_WET, SEASON_OVER, NOTHING_PENDING ->
+                new OpeningWords(brief, reader).headline();
+        };
+    }
+
+    /** As many fields as have room, and how many more there are. */
+    private static String fields(List<FieldLine> today, Reader reader) {
+        List<String> lines = today.stream().map(line -> field(line, reader)).toList();
+        int most = lines.size();
+        while (most > 1 && String.join(", ", lines.subList(0, most)).length() > FIELDS_LENGTH) {
+            most--;
+        }
+        int more = lines.size() - most;
+        return String.join(", ", lines.subList(0, most)) + (more > 0 ? ", " + more + " more" : "");
     }
 
     private static String field(FieldLine line, Reader reader) {
@@ -62,31 +90,35 @@ public final class ShortForm {
     public static String of(Alert alert, UnitSystem units) {
         Reader reader = new Reader(alert.origin().zone(), units);
         if (alert.news() instanceof Alert.WindowNews news) {
-            return fitted(window(news, reader));
+            return fitted(window(news, alert.why(), reader));
         }
         return fitted(new AlertWords(alert, units).headline());
     }
 
-    private static String window(Alert.WindowNews news, Reader reader) {
+    private static String window(Alert.WindowNews news, String why, Reader reader) {
         StormWindow window = news.window();
         String where = String.join(", ", window.properties());
         if (news.step() == Alert.Step.CLOSED) {
-            return "Window closed: " + where;
+            return "Storm window closed: " + where + ": " + why;
         }
         String fits = window.fits().stream()
                 .map(fit -> fit.field() + " by " + reader.clock().dayTime(fit.lastSafeStart()))
                 .collect(Collectors.joining(", "));
-        return "Rain " + Reader.percent(window.chance()) + " "
+        String changed = news.step() == Alert.Step.CHANGED ? "Changed: rain " : "Rain ";
+        return changed + Reader.percent(window.chance()) + " "
                 + reader.clock().dayTime(window.arrival().p10()) + "-"
                 + reader.clock().dayTime(window.arrival().p90()) + " " + where
-                + (fits.isEmpty() ? "" : ". Start " + fits);
+                + (fits.isEmpty() ? ". No field fits before it" : ". Start " + fits);
     }
 
     /** Turns what the basic set lacks into its nearest letters and cuts at the length. */
     static String fitted(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(code -> out.append(basic(code)));
-        return out.length() <= LENGTH ? out.toString() : out.substring(0, LENGTH - 2) + "..";
+        String out = basic(text);
+        return out.length() <= LENGTH ? out : out.substring(0, LENGTH - 2) + "..";
+    }
+
+    private static String basic(String text) {
+        return text.codePoints().mapToObj(ShortForm::basic).collect(Collectors.joining());
     }
 
     private static String basic(int code) {

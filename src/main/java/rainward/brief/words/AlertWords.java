@@ -22,6 +22,9 @@ public final class AlertWords {
         this.sky = new SkyWords(reader);
     }
 
+    private static final String USEFUL_RAIN =
+            "Useful rain: enough to start seed that is in the ground before it falls.";
+
     /** A part with its items. */
     public record Part(String heading, List<String> items) {}
 
@@ -88,13 +91,16 @@ public final class AlertWords {
                 "The rain",
                 List.of(
                         "Comes " + sky.arrival(window) + ".",
-                        "Brings " + sky.amount(window) + ".")));
+                        "Brings " + sky.amount(window) + ".",
+                        USEFUL_RAIN)));
         parts.add(new Part("Fits before it, in order", fits(window)));
         if (!window.leave().isEmpty()) {
             parts.add(new Part(
                     "Leave",
                     List.of(Reader.and(window.leave())
-                            + ": would not be done before the early end of the range.")));
+                            + ": would not be done by "
+                            + reader.clock().dayTime(window.arrival().p10())
+                            + ", when the rain may come.")));
         }
         parts.add(new Part("Cautions", cautions(window)));
         return parts;
@@ -124,10 +130,13 @@ public final class AlertWords {
         }
         var said = news.alert().alert().message();
         List<String> words = new ArrayList<>();
-        for (String line : List.of(said.headline(), said.instruction(), said.area())) {
+        for (String line : List.of(said.headline(), said.instruction())) {
             if (!line.isBlank()) {
                 words.add(line);
             }
+        }
+        if (!said.area().isBlank()) {
+            words.add("For the area: " + said.area());
         }
         return List.of(
                 new Part("The service says", words),

@@ -75,7 +75,7 @@ public final class CautionWords {
                         + ", and never in an inversion (still air around sunrise and sunset)."
                 : "The label's limits hold; stop when the spread pattern drifts.";
         return what + " at " + wind.property() + " " + reader.clock().daySpan(wind.when())
-                + ": wind " + range + " at 2 m height. " + rule;
+                + ": wind " + range + " at head height (2 m). " + rule;
     }
 
     private String range(double fromMps, double toMps) {

@@ -57,8 +57,9 @@ public final class OpeningWords {
             case NO_FORECAST ->
                 "There is no forecast that can be trusted, so there is no order. "
                         + "Look at the sky; soil and season below are as last known.";
-            case SEASON_OVER -> "The season is over: of what waits, nothing may be sown any more.";
-            case NOTHING_PENDING -> "No field waits for seed. There is nothing to do.";
+            case SEASON_OVER ->
+                "The season is over: it is too late to sow any field that still waits.";
+            case NOTHING_PENDING -> "No field waits for seed, so there is no order today.";
         };
     }
 

@@ -125,8 +125,8 @@ public final class OrderWords {
                 .or(() -> change.after().map(is -> ", " + reader.clock().dayTime(is)))
                 .orElse("");
         boolean sameTime = change.kind() == Change.Kind.OTHER_MIX;
-        return change.field() + ": " + kind(change.kind()) + (sameTime ? "" : times) + " ("
-                + change.why() + ")";
+        String why = change.why().isEmpty() ? "" : " (" + change.why() + ")";
+        return change.field() + ": " + kind(change.kind()) + (sameTime ? "" : times) + why;
     }
 
     private static String kind(Change.Kind kind) {

@@ -53,14 +53,19 @@ public final class SkyWords {
         }
         if (panel.isDry()) {
             Bar end = panel.bars().get(panel.bars().size() - 1);
-            return "dry to " + reader.clock().weekday(end.window().from()) + ", at most "
-                    + Reader.percent(likeliest.get().chance());
+            return "dry to " + reader.clock().weekday(end.window().from())
+                    + mostWhenDry(likeliest.get().chance());
         }
         Bar told = panel.bars().stream()
                 .filter(bar -> bar.chance() >= LIKELY_FROM)
                 .findFirst()
                 .orElse(likeliest.get());
         return told(told) + before(panel, told) + hard(panel);
+    }
+
+    private static String mostWhenDry(double chance) {
+        String most = Reader.percent(chance);
+        return most.equals(Reader.percent(0)) ? "" : ", at most " + most;
     }
 
     /** The likeliest rain of the likeliest place, for the top of the brief. */
