@@ -4,12 +4,10 @@ import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import rainward.board.BoardRules;
 import rainward.board.door.Keyring;
 import rainward.daemon.office.Office;
@@ -52,15 +50,16 @@ final class BoardPlace {
     }
 
     private static BoardRules.Security security(Settings.Door door) {
-        List<Path> files = Stream.of(door.certificate(), door.key())
-                .flatMap(Optional::stream)
-                .toList();
-        return switch (door.tls()) {
-            case NONE -> BoardRules.Security.PLAIN;
-            case SELF_MADE ->
-                new BoardRules.Security(BoardRules.Security.Kind.SELF_MADE, List.of());
-            case GIVEN -> new BoardRules.Security(BoardRules.Security.Kind.GIVEN, files);
-        };
+        return door.given()
+                .map(given -> new BoardRules.Security(
+                        BoardRules.Security.Kind.GIVEN, List.of(given.file(), given.key())))
+                .orElse(
+                        switch (door.tls()) {
+                            case NONE -> BoardRules.Security.PLAIN;
+                            case SELF_MADE ->
+                                new BoardRules.Security(
+                                        BoardRules.Security.Kind.SELF_MADE, List.of());
+                        });
     }
 
     /** On this machine alone nobody is asked; from the network everybody. */

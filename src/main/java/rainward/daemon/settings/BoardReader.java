@@ -50,25 +50,32 @@ record BoardReader(Path settings) {
     private Settings.Door door(Section board, boolean loopback) {
         Settings.BoardTls usual = loopback ? Settings.BoardTls.NONE : Settings.BoardTls.SELF_MADE;
         Settings.BoardTls tls = board.choice("tls", usual);
-        boolean given = tls == Settings.BoardTls.GIVEN;
-        Optional<Path> certificate = file(board, "certificate_file", given);
-        Optional<Path> key = file(board, "key_file", given);
-        if (tls == Settings.BoardTls.NONE && !loopback) {
+        Optional<Settings.GivenCertificate> given = certificate(board);
+        if (tls == Settings.BoardTls.NONE && !loopback && given.isEmpty()) {
             board.wrong(
                     "tls",
-                    "PINs would cross the network for all to hear: \"self-made\" or \"given\"");
+                    "PINs would cross the network for all to hear: leave it out, or write"
+                            + " \"self-made\"");
         }
-        return new Settings.Door(
-                board.names("names"), board.span("session", SESSION), tls, certificate, key);
+        return new Settings.Door(board.names("names"), board.span("session", SESSION), tls, given);
     }
 
-    private Optional<Path> file(Section board, String key, boolean wanted) {
-        Optional<Path> file = board.maybeText(key, "must be the path of a PEM file")
-                .map(text -> settings.toAbsolutePath().resolveSibling(text));
-        if (file.isPresent() != wanted) {
-            board.wrong(key, wanted ? "name the PEM file" : "leave it out, or set tls = \"given\"");
-        } else if (file.filter(path -> !Files.isReadable(path)).isPresent()) {
-            board.wrong(key, "must be a PEM file that can be read");
+    private Optional<Settings.GivenCertificate> certificate(Section board) {
+        if (!board.has("certificate")) {
+            return Optional.empty();
+        }
+        Section table = board.table("certificate");
+        Settings.GivenCertificate given =
+                new Settings.GivenCertificate(file(table, "file"), file(table, "key_file"));
+        table.end();
+        return Optional.of(given);
+    }
+
+    private Path file(Section table, String key) {
+        String text = table.text(key, "must be the path of a PEM file");
+        Path file = settings.toAbsolutePath().resolveSibling(text);
+        if (!text.equals(Section.NAMELESS) && !Files.isReadable(file)) {
+            table.wrong(key, "must be a PEM file that can be read");
         }
         return file;
     }

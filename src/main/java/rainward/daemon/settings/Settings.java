@@ -386,27 +386,26 @@ public record Settings(
      * @param names more names that it answers to
      * @param sessionEnds after so long without a look
      * @param tls how the connection is kept from listeners
-     * @param certificate file of a given certificate
-     * @param key file of its key
+     * @param given a certificate of the user, in place of the self-made one
      */
     public record Door(
             List<String> names,
             Duration sessionEnds,
             BoardTls tls,
-            Optional<Path> certificate,
-            Optional<Path> key) {
+            Optional<GivenCertificate> given) {
         public Door {
             names = List.copyOf(names);
         }
     }
+
+    /** Files of a certificate and of its key. */
+    public record GivenCertificate(Path file, Path key) {}
 
     /** How the connection to the local page is kept from listeners. */
     public enum BoardTls {
         /** Not at all; for this machine alone. */
         NONE,
         /** By a certificate that the program makes for itself. */
-        SELF_MADE,
-        /** By a certificate of the user. */
-        GIVEN
+        SELF_MADE
     }
 }

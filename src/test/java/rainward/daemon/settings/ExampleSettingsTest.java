@@ -67,6 +67,8 @@ class ExampleSettingsTest {
                 .replaceAll("(?m)^(webhook|secret_file).*$", "");
         Files.writeString(folder.resolve("open-meteo.key"), "k");
         Files.writeString(folder.resolve("mail.password"), "p");
+        Files.writeString(folder.resolve("yard-pc.pem"), "c");
+        Files.writeString(folder.resolve("yard-pc.key"), "k");
         Files.copy(
                 Path.of("src/test/resources/tls/office-ca.pem"), folder.resolve("office-ca.pem"));
         Path file = Files.writeString(folder.resolve("rainward.toml"), everything);
@@ -83,7 +85,7 @@ class ExampleSettingsTest {
             List<String> more = new ArrayList<>(lines);
             if (lines.get(i).startsWith("[")) {
                 more.add(i + 1, "qwertz = 1");
-            } else if (lines.get(i).contains("{")) {
+            } else if (lines.get(i).contains("{ ")) {
                 more.set(i, lines.get(i).replace("{ ", "{ qwertz = 1, "));
             } else {
                 continue;
