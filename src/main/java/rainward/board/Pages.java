@@ -7,7 +7,6 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.board.api.Api;
@@ -67,15 +66,14 @@ final class Pages {
                                 house.boundaries(),
                                 tiles,
                                 Optional.ofNullable(ctx.queryParam("find")).orElse(""))));
-        routes.get(
-                "/loads", ctx -> show(ctx, "loads", LoadsPage.of(frame(ctx, "Loads", "/loads"))));
+        routes.get("/loads", ctx -> show(ctx, "loads", loads(frame(ctx, "Loads", "/loads"))));
         routes.get(
                 "/weather",
                 ctx -> show(
                         ctx,
                         "weather",
                         WeatherPage.of(
-                                frame(ctx, "Weather", "/weather"), house.gauges(), List.of())));
+                                frame(ctx, "Weather", "/weather"), house.gauges(), house.skill())));
         routes.get(
                 "/season",
                 ctx -> show(ctx, "season", SeasonPage.of(frame(ctx, "Season", "/season"))));
@@ -94,6 +92,7 @@ final class Pages {
                         ctx,
                         "me",
                         new MePage(frame(ctx, "You", "/me"), house.names(), "/calendar.ics")));
+        routes.get("/settings", this::settings);
         routes.post("/me", this::me);
         routes.post("/say", this::say);
         routes.get("/calendar.ics", this::calendar);
@@ -136,6 +135,16 @@ final class Pages {
                             ctx.status(HttpStatus.NOT_FOUND);
                             words(ctx, "Not here", "There is no field '" + name + "'.");
                         });
+    }
+
+    private LoadsPage loads(Frame frame) {
+        return LoadsPage.of(frame, house.loads(), house.shed());
+    }
+
+    private void settings(Context ctx) {
+        Api.mustMay(visitor(ctx), Saying.Act.SETTINGS);
+        Frame frame = frame(ctx, "Settings", "/me");
+        show(ctx, "settings", new MePage.SettingsPage(frame, house.settings()));
     }
 
     private void me(Context ctx) {

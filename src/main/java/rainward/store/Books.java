@@ -24,6 +24,7 @@ import rainward.store.round.LastKnown;
 import rainward.store.round.OutboxTable;
 import rainward.store.round.PlanLog;
 import rainward.store.round.WindowLog;
+import rainward.weather.rain.RainOrigin;
 
 /** All books of the store, as seen and written by one piece of work. */
 public final class Books {
@@ -105,6 +106,17 @@ public final class Books {
 
     public JobLog jobs() {
         return new JobLog(handle);
+    }
+
+    /** Grows with every word of a person: what was done, held or seen, and what gauges held. */
+    public long wordsSaid() {
+        return handle.createQuery("""
+                        select (select coalesce(max(id), 0) from journal)
+                          + (select coalesce(max(id), 0) from rain where source = :gauge)
+                        """)
+                .bind("gauge", RainOrigin.GAUGE_SOURCE)
+                .mapTo(Long.class)
+                .one();
     }
 
     /** A setting of the database itself, for {@code check}. */

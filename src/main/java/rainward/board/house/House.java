@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.brief.post.OutboxRow;
+import rainward.input.load.LoadSheet;
 
 /** What the board shows. Every answer is a value that does not change any more. */
 public interface House {
@@ -21,11 +22,23 @@ public interface House {
     /** Boundaries as they were imported, GeoJSON geometry by field. */
     Map<String, String> boundaries();
 
+    /** What goes on the trucks today. */
+    LoadSheet loads();
+
+    /** What is in the shed, under the order in force. */
+    List<Supply> shed();
+
+    /** The settings file as it is, where it lies in the data folder. */
+    Optional<String> settings();
+
     /** Mail that waits, and that of the last week. */
     List<OutboxRow> outbox();
 
     /** Gauges read lately, the newest first. */
     List<Gauge> gauges();
+
+    /** How good forecasts and chances were, a line each. */
+    List<String> skill();
 
     /** What was looked at in the service itself, and how it stands. */
     List<Mark> health();

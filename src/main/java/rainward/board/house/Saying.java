@@ -30,7 +30,10 @@ public record Saying(String key, String by, Act act, Map<String, String> parts) 
         SOIL,
         LOOK,
         RAIN,
+        COUNT,
+        RECEIVE,
         REPLAN,
+        FIELD,
         MAIL_AGAIN,
         MAIL_OUT,
         SETTINGS;
@@ -38,8 +41,9 @@ public record Saying(String key, String by, Act act, Map<String, String> parts) 
         /** Acts that only the lead may do: they reach beyond the day's work. */
         public boolean leadOnly() {
             return switch (this) {
-                case DROP, MAIL_AGAIN, MAIL_OUT, SETTINGS -> true;
-                case START, DONE, UNDO, PIN, HOLD, FREE, NOTE, SOIL, LOOK, RAIN, REPLAN -> false;
+                case DROP, FIELD, MAIL_AGAIN, MAIL_OUT, SETTINGS -> true;
+                case START, DONE, UNDO, PIN, HOLD, FREE, NOTE -> false;
+                case SOIL, LOOK, RAIN, COUNT, RECEIVE, REPLAN -> false;
             };
         }
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rainward.board.house.FieldFile;
 import rainward.board.house.Standing;
 import rainward.board.picture.Curve;
@@ -32,6 +33,7 @@ import rainward.readiness.Readiness;
  * @param state where it stands, in a word
  * @param stages of its recipe, with what was done
  * @param may what can be said of it
+ * @param wish what is wanted there, as boxes hold it
  * @param score readiness and why it stands where it does
  * @param drawings chance, water and rain over the days ahead
  * @param history the newest first
@@ -43,6 +45,7 @@ public record FieldPage(
         String state,
         List<Step> stages,
         May may,
+        Wish wish,
         Optional<Score> score,
         Optional<Drawings> drawings,
         List<Line> history) {
@@ -67,6 +70,24 @@ public record FieldPage(
      * @param bound pinned, held or dropped, in words; empty where it is free
      */
     public record May(String property, boolean waits, boolean sown, String bound) {}
+
+    /**
+     * What is wanted there, as boxes hold it.
+     *
+     * @param area with its unit
+     * @param priority 1 is usual
+     * @param recipe in use
+     * @param recipes there are
+     * @param mixes the wanted one first
+     * @param known names of all mixes
+     */
+    public record Wish(
+            String area,
+            String priority,
+            String recipe,
+            List<String> recipes,
+            String mixes,
+            String known) {}
 
     /**
      * Readiness and rank.
@@ -124,6 +145,7 @@ public record FieldPage(
                 word(status),
                 steps(frame, field, status),
                 may(frame, field, status),
+                wish(frame, field),
                 seen.map(f -> score(frame, f)),
                 seen.filter(f -> !f.stands().isEmpty()).map(f -> drawings(frame, f)),
                 file.history().stream().map(l -> line(frame, l)).toList());
@@ -186,6 +208,23 @@ public record FieldPage(
                 .orElse("still to do");
         return new Step(
                 stage, words, end.isEmpty(), told.isPresent() && end.isEmpty(), told.isPresent());
+    }
+
+    private static Wish wish(Frame frame, Field field) {
+        var roster = frame.standing().round().map(Standing.Round::roster);
+        return new Wish(
+                frame.reader().units().area(field.areaHa()),
+                String.valueOf(field.wish().priority()),
+                field.wish().recipe(),
+                roster.stream()
+                        .flatMap(r -> r.recipes().keySet().stream())
+                        .sorted()
+                        .toList(),
+                String.join(", ", field.wish().mixes()),
+                roster.stream()
+                        .flatMap(r -> r.mixes().keySet().stream())
+                        .sorted()
+                        .collect(Collectors.joining(", ")));
     }
 
     private static May may(Frame frame, Field field, FieldStatus status) {

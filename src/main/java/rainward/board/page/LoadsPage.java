@@ -1,25 +1,111 @@
 package rainward.board.page;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import rainward.board.house.Supply;
+import rainward.brief.words.Reader;
+import rainward.input.Gap;
+import rainward.input.load.LoadSheet;
+import rainward.input.seed.Fill;
 
 /**
- * What goes on the trucks.
+ * What goes on the trucks, and what is in the shed.
  *
  * @param frame around it
- * @param lines what and how much
- * @param words where nothing can be told yet
+ * @param totals all of each thing
+ * @param machines load by load
+ * @param gaps what cannot be said, with the remedy
+ * @param shed what is there
  */
-public record LoadsPage(Frame frame, List<Line> lines, String words) {
+public record LoadsPage(
+        Frame frame,
+        List<Total> totals,
+        List<Machine> machines,
+        List<String> gaps,
+        List<Supply> shed) {
 
-    /** Something to load. */
-    public record Line(String what, String amount) {}
+    /** All of one thing. */
+    public record Total(String what, String load, String words) {}
 
-    public static LoadsPage of(Frame frame) {
-        List<Line> lines = frame.standing().round().stream()
-                .flatMap(r -> r.brief().ahead().load().stream())
-                .map(l -> new Line(l.what(), l.amount()))
-                .toList();
+    /** One machine's day. */
+    public record Machine(String name, List<Line> lines, List<String> fills) {}
+
+    /** One piece of work. */
+    public record Line(String when, String field, String path, String words) {}
+
+    public static LoadsPage of(Frame frame, LoadSheet sheet, List<Supply> shed) {
         return new LoadsPage(
-                frame, lines, lines.isEmpty() ? "Nothing is to be loaded for today's order." : "");
+                frame,
+                sheet.totals().stream().map(t -> total(frame.reader(), t)).toList(),
+                sheet.machines().stream()
+                        .map(m -> machine(frame.reader(), m))
+                        .filter(m -> !m.lines().isEmpty())
+                        .toList(),
+                sheet.gaps().stream().map(Gap::text).toList(),
+                shed);
+    }
+
+    private static Total total(Reader reader, LoadSheet.Total total) {
+        String need = reader.units().mass(total.needKg() + total.spareKg());
+        String spare = total.spareKg() > 0
+                ? "of it " + reader.units().mass(total.spareKg()) + " to spare"
+                : "";
+        return new Total(
+                total.what(),
+                need,
+                total.pull()
+                        .map(pull -> Reader.count(pull.wholeBags(), "whole bag", "whole bags")
+                                + (pull.openedKg() > 0
+                                        ? " and " + reader.units().mass(pull.openedKg()) + " loose"
+                                        : "")
+                                + (spare.isEmpty() ? "" : ", " + spare)
+                                + (pull.shortKg() > 0
+                                        ? "; the shed lacks " + reader.units().mass(pull.shortKg())
+                                        : ""))
+                        .orElse(spare));
+    }
+
+    private static Machine machine(Reader reader, LoadSheet.MachineSheet machine) {
+        return new Machine(
+                machine.machine(),
+                machine.lines().stream()
+                        .filter(line ->
+                                !line.amounts().isEmpty() || line.setting().isPresent())
+                        .map(line -> line(reader, line))
+                        .toList(),
+                machine.fills().stream().map(fill -> fill(reader, fill)).toList());
+    }
+
+    private static Line line(Reader reader, LoadSheet.Line line) {
+        List<String> words = new ArrayList<>();
+        words.add(line.item().place().stage() + ", " + reader.units().area(line.areaHa()) + ", "
+                + line.item().hands().person());
+        line.amounts().forEach(a -> words.add(a.what() + " " + reader.units().mass(a.massKg())));
+        if (line.loads() > 0) {
+            words.add(Reader.count(line.loads(), "load", "loads"));
+        }
+        line.setting()
+                .ifPresent(s -> words.add(String.format(
+                        Locale.ROOT,
+                        "start at setting %.1f (%s)",
+                        s.settingIndex(),
+                        s.sureness().words())));
+        String field = line.item().place().field();
+        return new Line(
+                reader.clock().time(line.item().work().from()),
+                field,
+                Frame.fieldPath(field),
+                String.join("; ", words));
+    }
+
+    private static String fill(Reader reader, Fill fill) {
+        List<String> boxes = fill.perBoxKg().stream().map(reader.units()::mass).toList();
+        String where = fill.afterHa() > 0
+                ? "after " + reader.units().area(fill.afterHa()) + " of " + fill.field()
+                : "at the gate of " + fill.field();
+        return "Fill " + where + ": " + fill.mix() + ", " + reader.units().mass(fill.addKg())
+                + (boxes.size() > 1 ? " (" + String.join(", ", boxes) + ")" : "")
+                + (fill.emptied() ? "; empty the boxes first" : "");
     }
 }

@@ -15,15 +15,21 @@ import rainward.board.house.House;
 import rainward.board.house.Mark;
 import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
+import rainward.board.house.Supply;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.words.DayClock;
 import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
+import rainward.daemon.skill.SkillSheet;
+import rainward.daemon.skill.SkillText;
+import rainward.daemon.yard.LoadDesk;
+import rainward.daemon.yard.StockDesk;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Person;
 import rainward.farm.Property;
 import rainward.farm.Window;
+import rainward.input.load.LoadSheet;
 import rainward.store.Books;
 import rainward.weather.rain.RainOrigin;
 
@@ -78,6 +84,26 @@ final class BoardHouse implements House {
     }
 
     @Override
+    public LoadSheet loads() {
+        LoadDesk desk = new LoadDesk(office);
+        return desk.sheet(desk.today());
+    }
+
+    @Override
+    public List<Supply> shed() {
+        return standing().round().stream()
+                .map(round -> new StockDesk(office).shed(round.outlook().plan()))
+                .flatMap(shed -> shed.items().stream())
+                .map(line -> new Supply(line.item(), line.words(), line.lacking() > 0))
+                .toList();
+    }
+
+    @Override
+    public Optional<String> settings() {
+        return new SettingsFile(office).text();
+    }
+
+    @Override
     public List<OutboxRow> outbox() {
         Instant since = office.now().minus(LATELY);
         return office.store()
@@ -105,6 +131,14 @@ final class BoardHouse implements House {
         }
         all.sort(Comparator.comparing((Gauge g) -> g.stretch().to()).reversed());
         return all.stream().limit(MOST_GAUGES).toList();
+    }
+
+    @Override
+    public List<String> skill() {
+        return SkillText.of(SkillSheet.of(office))
+                .lines()
+                .filter(l -> !l.isBlank())
+                .toList();
     }
 
     @Override

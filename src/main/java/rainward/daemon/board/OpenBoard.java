@@ -11,6 +11,7 @@ import rainward.board.house.Takes;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
 import rainward.daemon.service.Rounds;
+import rainward.store.Books;
 
 /** The board of a running service, open until it is closed. */
 public final class OpenBoard implements AutoCloseable {
@@ -37,6 +38,7 @@ public final class OpenBoard implements AutoCloseable {
         try {
             OpenBoard open = open(office, rounds, post, port);
             open.look();
+            open.watch();
             return open;
         } catch (Board.CannotListen e) {
             LOG.error("{}", e.getMessage());
@@ -64,7 +66,8 @@ public final class OpenBoard implements AutoCloseable {
     static OpenBoard open(Office office, Rounds rounds, PostDesk post, int port) {
         Standings standings = new Standings(office, post);
         rounds.tell(standings);
-        Replanner replanner = new Replanner(rounds, standings);
+        Replanner replanner =
+                new Replanner(rounds, standings, () -> office.store().read(Books::wordsSaid));
         WordTaker taker = new WordTaker(office, standings, replanner);
         try {
             Board board = Board.open(
@@ -87,6 +90,11 @@ public final class OpenBoard implements AutoCloseable {
     /** Works out what is shown first. */
     public void look() {
         parts.ifPresent(p -> p.replanner().look());
+    }
+
+    /** From now on words of commands beside the service move the order too. */
+    void watch() {
+        parts.ifPresent(p -> p.replanner().watch());
     }
 
     /** Where the board is, or why there is none, for people. */

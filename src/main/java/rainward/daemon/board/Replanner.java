@@ -7,6 +7,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,8 +21,13 @@ final class Replanner implements AutoCloseable {
     /** A round fills some hundred megabytes; they are given back once nobody taps any more. */
     private static final Duration QUIET = Duration.ofSeconds(10);
 
+    /** How soon the board shows what commands beside the service wrote down. */
+    private static final Duration LOOKS = Duration.ofSeconds(10);
+
     private final Rounds rounds;
     private final Standings standings;
+    private final LongSupplier wordsSaid;
+    private volatile long wordsReckoned;
     private final AtomicBoolean asked = new AtomicBoolean();
     private final ScheduledExecutorService planner =
             Executors.newSingleThreadScheduledExecutor(work -> {
@@ -31,9 +37,34 @@ final class Replanner implements AutoCloseable {
             });
     private @Nullable ScheduledFuture<?> givingBack;
 
-    Replanner(Rounds rounds, Standings standings) {
+    /**
+     * A replanner.
+     *
+     * @param rounds that make the order
+     * @param standings that show it
+     * @param wordsSaid grows with every word that is written down, by whomever
+     */
+    Replanner(Rounds rounds, Standings standings, LongSupplier wordsSaid) {
         this.rounds = rounds;
         this.standings = standings;
+        this.wordsSaid = wordsSaid;
+    }
+
+    /** From now on words of commands beside the service move the order too. */
+    void watch() {
+        wordsReckoned = wordsSaid.getAsLong();
+        planner.scheduleWithFixedDelay(
+                this::lookForWords, LOOKS.toSeconds(), LOOKS.toSeconds(), TimeUnit.SECONDS);
+    }
+
+    private void lookForWords() {
+        try {
+            if (wordsSaid.getAsLong() != wordsReckoned) {
+                replan("a command beside the service");
+            }
+        } catch (RuntimeException e) {
+            LOG.warn("words of commands cannot be looked for: {}", e.getMessage());
+        }
     }
 
     /** The first round of a service that just started: shown, not given out. */
@@ -49,6 +80,7 @@ final class Replanner implements AutoCloseable {
         try {
             planner.execute(() -> {
                 asked.set(false);
+                wordsReckoned = wordsSaid.getAsLong();
                 attempt(() -> rounds.replan(cause));
             });
         } catch (RejectedExecutionException e) {

@@ -18,7 +18,11 @@ import rainward.daemon.word.GaugeDesk;
 import rainward.daemon.word.LookDesk;
 import rainward.daemon.word.SoilDesk;
 import rainward.daemon.word.StageDesk;
+import rainward.daemon.word.WishDesk;
+import rainward.daemon.yard.StockDesk;
+import rainward.input.stock.StockEntry;
 import rainward.store.Books;
+import rainward.store.journal.JournalEntry;
 import rainward.store.journal.StageWord;
 
 /** Takes words of the board to the desks of the commands. */
@@ -69,7 +73,7 @@ final class WordTaker implements Takes {
 
     private void tell(Saying saying, Taken taken) {
         boolean moves = switch (saying.act()) {
-            case NOTE, MAIL_AGAIN, MAIL_OUT, SETTINGS -> false;
+            case NOTE, COUNT, RECEIVE, MAIL_AGAIN, MAIL_OUT, SETTINGS -> false;
             default -> taken.outcome().equals("written");
         };
         standings.said(new Standing.Effect(
@@ -108,10 +112,14 @@ final class WordTaker implements Takes {
             case SOIL -> soil(books, saying);
             case LOOK -> look(books, saying);
             case RAIN -> rain(books, saying);
+            case COUNT -> stock(books, saying, StockEntry.Kind.COUNTED);
+            case RECEIVE -> stock(books, saying, StockEntry.Kind.RECEIVED);
+            case FIELD -> wish(books, saying);
             case REPLAN -> new Taken("written", "The order is worked out again.");
             case MAIL_AGAIN -> mail(books, saying, true);
             case MAIL_OUT -> mail(books, saying, false);
-            case SETTINGS -> new Taken("refused", "Settings are changed in their file.");
+            case SETTINGS ->
+                new Taken("written", new SettingsFile(office).keep(must(saying, "settings")));
         };
     }
 
@@ -185,6 +193,31 @@ final class WordTaker implements Takes {
         return new Taken(
                 reading.isNew() ? "written" : "already so",
                 reading.words(office.settings().farm().units()));
+    }
+
+    private Taken stock(Books books, Saying saying, StockEntry.Kind kind) {
+        Instant now = office.now();
+        return new Taken(
+                "written",
+                new StockDesk(office)
+                        .write(
+                                books,
+                                kind,
+                                must(saying, "item"),
+                                must(saying, "amount"),
+                                new JournalEntry.Said(now, now, saying.by())));
+    }
+
+    private Taken wish(Books books, Saying saying) {
+        return taken(new WishDesk(office)
+                .take(
+                        books,
+                        new WishDesk.Said(
+                                must(saying, "field"),
+                                saying.part("area"),
+                                saying.part("priority"),
+                                saying.part("recipe"),
+                                saying.part("mixes"))));
     }
 
     private Taken mail(Books books, Saying saying, boolean again) {

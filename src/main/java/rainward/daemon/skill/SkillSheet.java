@@ -21,7 +21,7 @@ import rainward.weather.skill.SeenChance;
  * @param properties each by itself
  * @param stands our own chance of a stand against what was found
  */
-record SkillSheet(List<LeadSkill> farm, List<AtProperty> properties, Stands stands) {
+public record SkillSheet(List<LeadSkill> farm, List<AtProperty> properties, Stands stands) {
 
     /**
      * One property.
@@ -30,7 +30,8 @@ record SkillSheet(List<LeadSkill> farm, List<AtProperty> properties, Stands stan
      * @param learnedAt since when its chances are moved as they are; empty: not yet
      * @param leads by lead time
      */
-    record AtProperty(String property, Optional<OffsetDateTime> learnedAt, List<LeadSkill> leads) {}
+    public record AtProperty(
+            String property, Optional<OffsetDateTime> learnedAt, List<LeadSkill> leads) {}
 
     /**
      * Our own number.
@@ -39,7 +40,7 @@ record SkillSheet(List<LeadSkill> farm, List<AtProperty> properties, Stands stan
      * @param score empty without checks
      * @param reliability by tenths
      */
-    record Stands(int checks, Optional<BrierScore> score, ReliabilityTable reliability) {
+    public record Stands(int checks, Optional<BrierScore> score, ReliabilityTable reliability) {
 
         static Stands of(List<ForecastCase> cases) {
             Optional<BrierScore> score =
@@ -48,7 +49,7 @@ record SkillSheet(List<LeadSkill> farm, List<AtProperty> properties, Stands stan
         }
     }
 
-    static SkillSheet of(Office office) {
+    public static SkillSheet of(Office office) {
         SkillDesk desk = new SkillDesk(office);
         Map<String, List<SeenChance>> seen = desk.seen();
         Stream<SeenChance> all = seen.values().stream().flatMap(List::stream);

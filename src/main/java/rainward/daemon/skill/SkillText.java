@@ -7,14 +7,14 @@ import rainward.weather.skill.LeadSkill;
 import rainward.weather.skill.ReliabilityTable;
 
 /** The sheet as text. */
-final class SkillText {
+public final class SkillText {
 
     private static final String NOTHING = "No forecast can be held against observed rain yet: it"
             + " takes a pull, and the days it spoke of.";
 
     private SkillText() {}
 
-    static String of(SkillSheet sheet) {
+    public static String of(SkillSheet sheet) {
         List<String> lines = new ArrayList<>();
         if (sheet.farm().isEmpty()) {
             lines.add(NOTHING);

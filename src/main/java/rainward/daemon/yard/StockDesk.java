@@ -144,22 +144,26 @@ public final class StockDesk {
      * @return one sentence for the person
      */
     public String write(StockEntry.Kind kind, String item, String amount, JournalEntry.Said said) {
-        return office.store().inTransaction(books -> {
-            Items items = new Items(office);
-            String name = items.named(books, item);
-            double massKg = items.massKg(name, amount);
-            StockEntry entry = new StockEntry(name, said.at(), kind, massKg);
-            String mass = office.settings().farm().units().mass(massKg);
-            String verb = kind == StockEntry.Kind.COUNTED ? " counted" : " received";
-            if (books.ledger().same(StockEntry.class, Optional.empty(), entry).isPresent()) {
-                return name + ": " + mass + verb + " stands there already.";
-            }
-            books.ledger().add(entry, said);
-            Instant now = office.now();
-            String left =
-                    office.settings().farm().units().mass(supplies.stock(books).of(name));
-            return name + ": " + mass + verb + (now.equals(said.at()) ? "" : " then") + "; " + left
-                    + " in the shed now.";
-        });
+        return office.store().inTransaction(books -> write(books, kind, item, amount, said));
+    }
+
+    /** The same, in a transaction that holds more. */
+    public String write(
+            Books books, StockEntry.Kind kind, String item, String amount, JournalEntry.Said said) {
+        Items items = new Items(office);
+        String name = items.named(books, item);
+        double massKg = items.massKg(name, amount);
+        StockEntry entry = new StockEntry(name, said.at(), kind, massKg);
+        String mass = office.settings().farm().units().mass(massKg);
+        String verb = kind == StockEntry.Kind.COUNTED ? " counted" : " received";
+        if (books.ledger().same(StockEntry.class, Optional.empty(), entry).isPresent()) {
+            return name + ": " + mass + verb + " stands there already.";
+        }
+        books.ledger().add(entry, said);
+        Instant now = office.now();
+        String left =
+                office.settings().farm().units().mass(supplies.stock(books).of(name));
+        return name + ": " + mass + verb + (now.equals(said.at()) ? "" : " then") + "; " + left
+                + " in the shed now.";
     }
 }

@@ -145,6 +145,11 @@ public final class FieldBook {
                 .execute();
     }
 
+    /** Changes a field that is known; its boundary stays. */
+    public void change(Field field, Instant at) {
+        put(new MappedField(field, Optional.empty()), at);
+    }
+
     private void put(MappedField mapped, Instant at) {
         Field field = mapped.field();
         Update update = handle.createUpdate(PUT_FIELD)

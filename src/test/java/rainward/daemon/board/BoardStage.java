@@ -10,6 +10,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import org.awaitility.Awaitility;
+import rainward.board.door.Person;
 import rainward.board.house.Saying;
 import rainward.board.house.Standing;
 import rainward.board.house.Takes;
@@ -44,14 +45,23 @@ final class BoardStage implements AutoCloseable {
         this(home, more, List.of());
     }
 
-    BoardStage(Path home, String more, List<rainward.board.door.Person> people) {
+    BoardStage(Path home, String more, List<Person> people) {
+        this(home, more, people, Path.of("config", "demo-fields.geojson"));
+    }
+
+    /** With other fields than the demo's. */
+    BoardStage(Path home, Path fields) {
+        this(home, "", List.of(), fields);
+    }
+
+    private BoardStage(Path home, String more, List<Person> people, Path fields) {
         try {
             Path settings = home.resolve("rainward.toml");
             Files.writeString(settings, settings(more));
             InstantSource clock = () -> now;
             office = Office.open(
                     new HomeFolder(home), Office.settings(settings, Map.of()).settings(), clock);
-            new SurveyDesk(office).take(Path.of("config", "demo-fields.geojson"));
+            new SurveyDesk(office).take(fields);
             people.forEach(new PeopleBook(office)::admit);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -88,6 +98,10 @@ final class BoardStage implements AutoCloseable {
 
     Standing standing() {
         return board.standing();
+    }
+
+    void watch() {
+        board.watch();
     }
 
     Takes.Taken take(Saying saying) {

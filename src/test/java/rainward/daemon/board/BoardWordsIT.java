@@ -300,4 +300,83 @@ class BoardWordsIT {
             assertThat(page.locator("img").count()).isZero();
         }
     }
+
+    @Test
+    void fieldIsChangedByFormWithTheChecksOfAnImport() {
+        Page page = open("/field/OC2%20Ox%20Bow");
+        page.locator("summary", new Page.LocatorOptions().setHasText("what is wanted"))
+                .click();
+        page.locator("input[name=priority]").fill("3");
+        page.locator("input[name=mixes]").fill("no such mix");
+        press(page, "FIELD");
+        page.waitForFunction(
+                "() => document.getElementById('line').textContent.includes('There is no mix')");
+
+        page.locator("input[name=mixes]").fill("three brassicas");
+        press(page, "FIELD");
+
+        assertThat(said(page)).contains("OC2 Ox Bow is changed.");
+        var changed = stage.office()
+                .store()
+                .read(books -> books.fields().named("OC2 Ox Bow"))
+                .orElseThrow();
+        assertThat(changed.wish().mixes()).containsExactly("three brassicas");
+        assertThat(changed.wish().priority()).isEqualTo(3);
+    }
+
+    @Test
+    void settingsAreKeptOnlyWhereTheyHaveNoFault() throws java.io.IOException {
+        Path file = home.resolve("rainward.toml");
+        String before = java.nio.file.Files.readString(file);
+        Page page = open("/settings");
+
+        page.locator("textarea")
+                .fill(before.replaceFirst("width = \"[^\"]*\"", "width = \"900 ft\""));
+        press(page, "SETTINGS");
+        page.waitForFunction(
+                "() => document.getElementById('line').textContent.includes('machine[1].width')");
+        assertThat(java.nio.file.Files.readString(file)).isEqualTo(before);
+
+        page.locator("textarea").fill(before + "# kept from a page\n");
+        press(page, "SETTINGS");
+        assertThat(said(page)).contains("The settings are kept");
+        assertThat(java.nio.file.Files.readString(file)).endsWith("# kept from a page\n");
+        assertThat(home.resolve("rainward.before.toml")).hasContent(before);
+    }
+
+    @Test
+    void shedIsCountedByForm() {
+        Page page = open("/loads");
+
+        page.locator("input[name=item]").fill("turnip");
+        page.locator("input[name=amount]").fill("300 lb");
+        press(page, "COUNT");
+
+        assertThat(said(page)).contains("counted");
+        assertThat(page.locator(".marks").textContent()).contains("turnip");
+    }
+
+    @Test
+    void wordOfACommandBesideTheServiceMovesTheOrderToo() {
+        stage.watch();
+        long before = stage.standing().turn();
+
+        stage.office()
+                .store()
+                .inTransaction(books -> new rainward.daemon.word.FieldDesk(stage.office())
+                        .take(
+                                books,
+                                new rainward.daemon.word.FieldDesk.Said(
+                                        rainward.daemon.word.FieldDesk.Verb.PIN,
+                                        "MP8",
+                                        "",
+                                        "Dell")));
+
+        org.awaitility.Awaitility.await()
+                .atMost(java.time.Duration.ofSeconds(90))
+                .until(() -> stage.standing().turn() > before);
+        assertThat(stage.standing().round().orElseThrow().outlook().field("MP8 West Gate"))
+                .hasValueSatisfying(
+                        f -> assertThat(f.item().status().pinnedFirst()).isTrue());
+    }
 }

@@ -1,0 +1,127 @@
+package rainward.daemon.board;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.management.ManagementFactory;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * The first page over HTTP, for the invented crew's fields and for many more of their kind; and,
+ * printed at the end, what fifty open pages cost where nothing changes.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode({Mode.AverageTime, Mode.SingleShotTime})
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgs = "-Xmx1g")
+@Warmup(iterations = 2, time = 1)
+@Measurement(iterations = 3, time = 1)
+public class BoardBench {
+
+    private static final int LISTENERS = 50;
+    private static final int IDLE_S = 60;
+
+    /** How many fields there are. */
+    @Param({"36", "1000"})
+    public int fields;
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private BoardStage stage;
+
+    /** Opens the board of so many fields, with an order reckoned. */
+    @Setup
+    public void open() throws IOException {
+        Path home = Files.createTempDirectory("board-bench");
+        Path file = Files.createTempFile("fields", ".geojson");
+        Files.writeString(file, copies(fields));
+        stage = new BoardStage(home, file);
+    }
+
+    /** The demo's fields, again and again a little to the north. */
+    private static String copies(int count) throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        JsonNode demo = json.readTree(Path.of("config", "demo-fields.geojson").toFile());
+        ObjectNode all = json.createObjectNode().put("type", "FeatureCollection");
+        ArrayNode features = all.putArray("features");
+        for (int i = 0; i < count; i++) {
+            JsonNode feature =
+                    demo.path("features").path(i % demo.path("features").size());
+            ObjectNode copy = feature.deepCopy();
+            int round = i / demo.path("features").size();
+            if (round > 0) {
+                ObjectNode properties = (ObjectNode) copy.path("properties");
+                properties.put("name", properties.path("name").asText() + " " + round);
+                copy.path("geometry")
+                        .path("coordinates")
+                        .path(0)
+                        .forEach(point -> ((ArrayNode) point)
+                                .set(
+                                        1,
+                                        json.getNodeFactory()
+                                                .numberNode(point.path(1).asDouble()
+                                                        + 0.0001 * round)));
+            }
+            features.add(copy);
+        }
+        return json.writeValueAsString(all);
+    }
+
+    /** The page that everybody opens first. */
+    @Benchmark
+    public int firstPage() throws IOException, InterruptedException {
+        return client.send(
+                        HttpRequest.newBuilder(URI.create(stage.link("/"))).build(),
+                        HttpResponse.BodyHandlers.ofByteArray())
+                .body()
+                .length;
+    }
+
+    /** Opens many pages, waits, and tells what they cost. */
+    @TearDown
+    public void idle() throws IOException, InterruptedException {
+        List<InputStream> open = new ArrayList<>();
+        for (int i = 0; i < LISTENERS; i++) {
+            open.add(client.send(
+                            HttpRequest.newBuilder(URI.create(stage.link("/live")))
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofInputStream())
+                    .body());
+        }
+        var system = (com.sun.management.OperatingSystemMXBean)
+                ManagementFactory.getOperatingSystemMXBean();
+        Thread.sleep(3000);
+        long before = system.getProcessCpuTime();
+        Thread.sleep(IDLE_S * 1000L);
+        double share = (system.getProcessCpuTime() - before) / (IDLE_S * 1e9);
+        System.out.printf(
+                "%n%d open pages, nothing changes: %.2f %% of a core%n", LISTENERS, 100 * share);
+        System.out.printf("first page: %d bytes%n", firstPage());
+        for (InputStream in : open) {
+            in.close();
+        }
+        stage.close();
+    }
+}
