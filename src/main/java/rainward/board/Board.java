@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rainward.board.api.Api;
@@ -26,7 +27,7 @@ public final class Board implements AutoCloseable {
     private final House house;
     private final Guard guard;
     private final Live live;
-    private final Metrics metrics;
+    private volatile @Nullable Metrics metrics;
     private final Pages pages;
     private final Javalin server;
 
@@ -35,7 +36,6 @@ public final class Board implements AutoCloseable {
         this.house = house;
         this.guard = new Guard(rules.place().hosts(), rules.keyring(), rules.tileServer());
         this.live = new Live(() -> house.standing().turn());
-        this.metrics = new Metrics(house, live::listening);
         this.pages = new Pages(house, takes, guard, rules.tiles());
         this.server = Javalin.create(config -> configure(config, new Api(house, takes, guard)));
     }
@@ -93,7 +93,7 @@ public final class Board implements AutoCloseable {
         api.routes(config.routes);
         config.routes.get("/metrics", ctx -> {
             mustKnow(ctx);
-            ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.text());
+            ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics().text());
         });
         config.routes.get("/live-check", ctx -> {
             mustKnow(ctx);
@@ -111,6 +111,16 @@ public final class Board implements AutoCloseable {
         config.routes.error(HttpStatus.NOT_FOUND.getCode(), this::notHere);
     }
 
+    /** Counted from the first time that somebody asks: most farms never do. */
+    private synchronized Metrics metrics() {
+        Metrics counting = metrics;
+        if (counting == null) {
+            counting = new Metrics(house, live::listening);
+            metrics = counting;
+        }
+        return counting;
+    }
+
     private void mustKnow(Context ctx) {
         if (guard.visitor(ctx).isEmpty()) {
             throw new Guard.TurnedAway(HttpStatus.UNAUTHORIZED, "Say who you are first: /door");
@@ -126,7 +136,10 @@ public final class Board implements AutoCloseable {
         Long began = ctx.attribute(BEGAN);
         if (began != null) {
             Duration took = Duration.ofNanos(System.nanoTime() - began);
-            metrics.answered(ctx.method().name(), ctx.statusCode(), took);
+            Metrics counting = metrics;
+            if (counting != null) {
+                counting.answered(ctx.method().name(), ctx.statusCode(), took);
+            }
         }
     }
 

@@ -24,13 +24,11 @@ public final class Api {
     private final House house;
     private final Takes takes;
     private final Guard guard;
-    private final String document;
 
     public Api(House house, Takes takes, Guard guard) {
         this.house = house;
         this.takes = takes;
         this.guard = guard;
-        this.document = OpenApi.of(house.sheets());
     }
 
     /** Who asks, and the token that words carry. */
@@ -63,7 +61,7 @@ public final class Api {
         }
         routes.get(
                 "/api/1/openapi.json",
-                ctx -> ctx.contentType(ContentType.APPLICATION_JSON).result(document));
+                ctx -> ctx.contentType(ContentType.APPLICATION_JSON).result(OpenApi.of(house.sheets())));
         routes.get("/api/1/session", ctx -> {
             Visitor visitor = guard.visitor(ctx).orElseThrow(Api::stranger);
             String role = visitor.role().name().toLowerCase(Locale.ROOT);
