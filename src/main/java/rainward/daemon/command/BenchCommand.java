@@ -3,13 +3,11 @@ package rainward.daemon.command;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -19,13 +17,17 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rainward.daemon.office.Refusal;
-import rainward.queue.sample.PlannerBench;
 
 /** Measures the program on this machine. */
 @Command(
         name = "bench",
         description = "Measure the program on this machine, with nothing else running.",
-        subcommands = {BenchCommand.Planner.class, BenchPhysics.class, BenchCommand.Service.class})
+        subcommands = {
+            BenchPlanner.class,
+            BenchStability.class,
+            BenchPhysics.class,
+            BenchCommand.Service.class
+        })
 public final class BenchCommand implements Runnable {
 
     @Spec
@@ -34,63 +36,6 @@ public final class BenchCommand implements Runnable {
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
-    }
-
-    /** The planner on invented days. */
-    @Command(
-            name = "planner",
-            description = {
-                "Plan 30 invented days of 36 fields, and compare with longer searches and bounds.",
-                "",
-                "Best is the best value that this run found, the longer search counted in; the",
-                "bound is one that no plan can exceed. It takes half a minute for every second."
-            })
-    public static final class Planner implements Callable<Integer> {
-
-        @Option(names = "--ms", paramLabel = "MS", description = "Time for each day; else 1000.")
-        long ms = 1000;
-
-        @Option(
-                names = "--longer",
-                paramLabel = "MS",
-                description = "Time for each day in the search for the best; else 3000.")
-        long longerMs = 3000;
-
-        @Option(names = "--json", description = "Print JSON.")
-        boolean json;
-
-        @Spec
-        CommandSpec spec = CommandSpec.create();
-
-        /** The figures, as JSON shows them: medians over the days. */
-        record Answer(List<PlannerBench.Line> planner) {}
-
-        @Override
-        public Integer call() {
-            if (ms < 1 || longerMs < 1) {
-                throw Refusal.badInput("--ms and --longer must be 1 or more.");
-            }
-            PlannerBench bench = new PlannerBench(System::nanoTime);
-            double[] best = bench.days(longerMs, new double[0]).stream()
-                    .mapToDouble(day -> day.line().value())
-                    .toArray();
-            PlannerBench.Line line = PlannerBench.medians(bench.days(ms, best));
-            PrintWriter out = spec.commandLine().getOut();
-            out.println(json ? Sheets.json(new Answer(List.of(line))) : text(line));
-            return 0;
-        }
-
-        private static String text(PlannerBench.Line line) {
-            return String.format(
-                    Locale.US,
-                    "%d fields, %d ms: %.2f ha, %.1f %% below the best found, %.1f %% below the"
-                            + " bound (medians of 30 days).",
-                    line.fields(),
-                    line.ms(),
-                    line.value(),
-                    line.ofBestPct(),
-                    line.gapPct());
-        }
     }
 
     /** The service as a process of its own. */

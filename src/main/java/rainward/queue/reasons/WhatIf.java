@@ -102,10 +102,12 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
         return new FieldStatus(s.state(), s.stages(), s.sownMix(), Optional.empty(), true);
     }
 
-    private WhatIf status(String field, UnaryOperator<FieldStatus> change) {
-        if (problem.jobs().stream().noneMatch(j -> j.name().equals(field))) {
-            return fault("no field is called '" + field + "' in the queue");
+    private WhatIf status(String typed, UnaryOperator<FieldStatus> change) {
+        Named named = Named.of(typed, problem.jobs().stream().map(Job::name).toList());
+        if (!named.unique()) {
+            return fault(named.fault("field in the queue"));
         }
+        String field = named.name();
         List<Job> jobs = problem.jobs().stream()
                 .map(j -> j.name().equals(field) ? with(j, change) : j)
                 .toList();
@@ -124,21 +126,24 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
                 job.firmedByRain());
     }
 
-    private WhatIf add(String name) {
+    private WhatIf add(String typed) {
         Crew crew = problem.crew();
-        if (name.equals("person")) {
+        if (typed.equals("person")) {
             List<Person> people = new ArrayList<>(crew.people());
             people.add(new Person(free("person", names()), Set.of(), List.of()));
             return crew(people, crew.machines());
         }
-        Optional<Machine> like =
-                crew.machines().stream().filter(m -> m.name().equals(name)).findFirst();
-        if (like.isEmpty()) {
-            return fault("no machine is called '" + name + "', so there cannot be another like it");
+        Named named =
+                Named.of(typed, crew.machines().stream().map(Machine::name).toList());
+        if (!named.unique()) {
+            return fault(named.fault("machine") + "; another is added like one of these");
         }
+        String name = named.name();
         List<Machine> machines = new ArrayList<>(crew.machines());
         String added = free(name, names());
-        machines.add(named(like.get(), added));
+        crew.machines().stream()
+                .filter(m -> m.name().equals(name))
+                .forEach(m -> machines.add(named(m, added)));
         List<Person> people =
                 crew.people().stream().map(p -> alsoRuns(p, name, added)).toList();
         return crew(people, machines);
@@ -172,10 +177,12 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
         return new Person(person.name(), runs, person.absences());
     }
 
-    private WhatIf without(String name) {
-        if (!names().contains(name)) {
-            return fault("no machine or person is called '" + name + "'");
+    private WhatIf without(String typed) {
+        Named named = Named.of(typed, names());
+        if (!named.unique()) {
+            return fault(named.fault("machine or person"));
         }
+        String name = named.name();
         return crew(
                 problem.crew().people().stream()
                         .filter(p -> !p.name().equals(name))

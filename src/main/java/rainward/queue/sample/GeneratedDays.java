@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
 import rainward.queue.problem.Job;
@@ -57,9 +58,19 @@ public final class GeneratedDays {
      * @return the problem, with no order given out before
      */
     public static PlanProblem day(Kind kind, long seed, int fields, int crews) {
+        return day(kind, seed, new Size(fields, crews), UnaryOperator.identity());
+    }
+
+    /** How large a problem is. */
+    record Size(int fields, int crews) {}
+
+    /** The same day under a forecast that differs from what will come. */
+    static PlanProblem day(Kind kind, long seed, Size size, UnaryOperator<SampleWeather> forecast) {
+        int fields = size.fields;
+        int crews = size.crews;
         SplittableRandom random = new SplittableRandom(31 * seed + kind.ordinal());
         List<GeoPoint> places = places(kind, crews, random);
-        SampleWeather weather = SampleWeather.of(kind, random);
+        SampleWeather weather = forecast.apply(SampleWeather.of(kind, random));
         List<Job> jobs = new ArrayList<>();
         for (int i = 0; i < fields; i++) {
             int property = (int) ((long) i * places.size() / fields);

@@ -1,6 +1,5 @@
 package rainward.queue.sample;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongSupplier;
@@ -52,31 +51,42 @@ public final class PlannerBench {
     public record DayLine(int day, GeneratedDays.Kind kind, Line line) {}
 
     /**
-     * Plans every day of the benchmark for as long as is given.
+     * What is known of a day from a longer search.
      *
-     * @param ms for each day
-     * @param known best values by day, from longer runs; empty where none are known
-     * @return a line for each day
+     * @param best value of a plan [ha of full stand]
+     * @param bound that no plan exceeds [ha of full stand]
      */
-    public List<DayLine> days(long ms, double[] known) {
-        List<DayLine> lines = new ArrayList<>();
-        for (int day = 0; day < GeneratedDays.BENCH_DAYS; day++) {
-            PlanProblem problem = GeneratedDays.benchDay(day);
-            double value = planned(problem, ms);
-            double best = day < known.length ? Math.max(known[day], value) : value;
-            GeneratedDays.Kind kind =
-                    GeneratedDays.Kind.values()[day % GeneratedDays.Kind.values().length];
-            Line line = line(problem.jobs().size(), ms, value, best, UpperBound.of(problem, best));
-            lines.add(new DayLine(day, kind, line));
-        }
-        return lines;
+    public record Known(double best, double bound) {}
+
+    /**
+     * Plans a day of the benchmark for as long as is given.
+     *
+     * @param day index, from 0
+     * @param ms for the search
+     * @param known of it
+     */
+    public DayLine day(int day, long ms, Known known) {
+        PlanProblem problem = GeneratedDays.benchDay(day);
+        double value = planned(problem, ms);
+        int fields = problem.jobs().size();
+        return new DayLine(
+                day,
+                GeneratedDays.Kind.values()[day % GeneratedDays.Kind.values().length],
+                line(fields, ms, value, new Known(Math.max(known.best, value), known.bound)));
+    }
+
+    /** Searches a day with a number of tries, which any machine can repeat, and bounds it. */
+    public static Known known(int day, Effort effort) {
+        PlanProblem problem = GeneratedDays.benchDay(day);
+        double best = Planner.plan(problem, effort).value().totalHa();
+        return new Known(best, UpperBound.of(problem, best));
     }
 
     /** Plans a large problem, with a bound but no better plan to compare with. */
     public Line large(int fields, int crews, long ms) {
         PlanProblem problem = GeneratedDays.day(GeneratedDays.Kind.TWO_STORMS, 1, fields, crews);
         double value = planned(problem, ms);
-        return line(fields, ms, value, value, UpperBound.of(problem, value));
+        return line(fields, ms, value, new Known(value, UpperBound.of(problem, value)));
     }
 
     private double planned(PlanProblem problem, long ms) {
@@ -86,15 +96,15 @@ public final class PlannerBench {
         return Planner.plan(problem, effort).value().totalHa();
     }
 
-    private static Line line(int fields, long ms, double value, double best, double bound) {
+    private static Line line(int fields, long ms, double value, Known known) {
         return new Line(
                 fields,
                 ms,
                 value,
-                best,
-                100 * (1 - value / best),
-                bound,
-                100 * (1 - value / bound));
+                known.best,
+                100 * (1 - value / known.best),
+                known.bound,
+                100 * (1 - value / known.bound));
     }
 
     /** Medians over days; value, best and bound are those of the middle day each. */

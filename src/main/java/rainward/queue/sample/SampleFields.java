@@ -144,7 +144,7 @@ final class SampleFields {
         for (SampleWeather.Storm s : weather.storms()) {
             double drying = s.rainMm() * (0.5 + 4 * clay);
             if (s.probability() > 0.5) {
-                wet.set((int) s.startHour(), (int)
+                wet.set((int) Math.min(HOURS, s.startHour()), (int)
                         Math.min(HOURS, s.startHour() + s.lengthHours() + drying));
             }
         }

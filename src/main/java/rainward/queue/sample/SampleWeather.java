@@ -27,6 +27,23 @@ record SampleWeather(List<Storm> storms, double dryChance, boolean[] windy) {
      */
     record Storm(double startHour, double lengthHours, double probability, double rainMm) {}
 
+    /**
+     * What a forecast says at some hour of rain that is still to come: the later it is, the more it
+     * is off in time, by a twelfth of its lead at most, and in chance.
+     */
+    SampleWeather forecastAt(double hour, SplittableRandom random) {
+        List<Storm> seen = storms.stream()
+                .map(s -> {
+                    double lead = Math.max(0, s.startHour - hour);
+                    double offHours = lead * random.nextDouble(-1, 1) / 12;
+                    double offChance = Math.min(0.2, lead / 480) * random.nextDouble(-1, 1);
+                    double chance = Math.min(1, Math.max(0.05, s.probability + offChance));
+                    return new Storm(s.startHour + offHours, s.lengthHours, chance, s.rainMm);
+                })
+                .toList();
+        return new SampleWeather(seen, dryChance, windy);
+    }
+
     static SampleWeather of(GeneratedDays.Kind kind, SplittableRandom random) {
         boolean[] windy = new boolean[GeneratedDays.HORIZON_HOURS / 24];
         for (int d = 0; d < windy.length; d++) {

@@ -32,6 +32,32 @@ class WhatIfTest {
     }
 
     @Test
+    void namesMayBeCutShortOrMeantByOneOfTheirWords() {
+        SmallFarm farm = new SmallFarm().with(plot("NF4 Ditch", 2), plot("NF5 East Slope", 2));
+        farm.machines.add(SmallFarm.machine("roller packer", rainward.farm.Operation.FIRM));
+        WhatIf then = WhatIf.of(farm.problem(), "pin nf4; drop east; add packer; without An");
+        assertThat(then.faults()).isEmpty();
+        assertThat(then.problem().jobs().get(0).field().status().pinnedFirst()).isTrue();
+        assertThat(then.problem().jobs().get(1).field().status().state())
+                .isEqualTo(FieldState.DROPPED);
+        assertThat(then.problem().crew().machines())
+                .extracting(Machine::name)
+                .contains("roller packer 2");
+        assertThat(then.problem().crew().people()).extracting(Person::name).containsExactly("Bo");
+    }
+
+    @Test
+    void aNameThatMeansSeveralOrNoneIsAnsweredWithThoseThereAre() {
+        SmallFarm farm = new SmallFarm().with(plot("NF4 Ditch", 2), plot("NF5 East Slope", 2));
+        assertThat(WhatIf.of(farm.problem(), "pin NF; add plough").faults())
+                .containsExactly(
+                        "field in the queue 'NF' can be any of NF4 Ditch, NF5 East Slope: type"
+                                + " more of the name",
+                        "no machine is called 'plough'; there are tiller, seeder; another is"
+                                + " added like one of these");
+    }
+
+    @Test
     void theProblemItselfStaysAsItWas() {
         WhatIf.of(PROBLEM, "drop F1; without tiller");
         assertThat(PROBLEM.crew().machines()).hasSize(2);

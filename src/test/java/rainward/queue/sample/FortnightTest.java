@@ -1,0 +1,21 @@
+package rainward.queue.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class FortnightTest {
+
+    @Test
+    void aPriceOnChangeMakesTheNextDaySteadier() {
+        Fortnight.Steadiness steady = Fortnight.of(GeneratedDays.Kind.ONE_STORM, 1_000);
+        assertThat(steady.movedPct()).isBetween(1.0, 0.8 * steady.freshMovedPct());
+        assertThat(steady.freshMovedPct()).isLessThanOrEqualTo(100);
+    }
+
+    @Test
+    void equalInputGivesEqualFigures() {
+        assertThat(Fortnight.of(GeneratedDays.Kind.DRY, 50))
+                .isEqualTo(Fortnight.of(GeneratedDays.Kind.DRY, 50));
+    }
+}
