@@ -24,7 +24,8 @@ record Recording(String file, Reply reply, JsonNode root) {
 
     static Recording of(Path folder, Path path) throws IOException {
         String file = folder.relativize(path).toString().replace('\\', '/');
-        String text = Files.readString(path, StandardCharsets.UTF_8);
+        // Bytes that are no text must reach the client, as a service would send them.
+        String text = new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
         if (text.startsWith("HTTP/")) {
             return dump(file, text);
         }
