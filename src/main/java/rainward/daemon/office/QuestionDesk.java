@@ -92,7 +92,9 @@ final class QuestionDesk {
                     known.merge(rain.source(), rain.window().length(), Duration::plus);
                 });
         amountMm.keySet()
-                .removeIf(source -> known.get(source).compareTo(own.window().length()) < 0);
+                .removeIf(source -> known.getOrDefault(source, Duration.ZERO)
+                                .compareTo(own.window().length())
+                        < 0);
         return amountMm;
     }
 
