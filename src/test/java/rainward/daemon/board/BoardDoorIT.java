@@ -24,6 +24,7 @@ import okhttp3.tls.HandshakeCertificates;
 import okhttp3.tls.HeldCertificate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -133,7 +134,12 @@ class BoardDoorIT {
             stage.close();
         }
 
-        private final Caller caller = new Caller(stage.link());
+        private Caller caller;
+
+        @BeforeEach
+        void call() {
+            caller = new Caller(stage.link());
+        }
 
         /** By hand: HTTP clients do not let a caller name another host. */
         private String withHost(String host) throws IOException {
@@ -306,7 +312,12 @@ class BoardDoorIT {
             stage.close();
         }
 
-        private final Caller caller = new Caller(stage.link(), home);
+        private Caller caller;
+
+        @BeforeEach
+        void call() {
+            caller = new Caller(stage.link(), home);
+        }
 
         @Test
         void strangerSeesTheDoorAlone() {

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.board.house.Saying;
@@ -29,7 +30,12 @@ class BoardWordsIT {
     private static BoardStage stage;
     private static Chromium chromium;
 
-    private Chromium.Window window = null;
+    private Chromium.Window window;
+
+    @BeforeEach
+    void phone() {
+        window = chromium.window(Chromium.PHONE);
+    }
 
     @BeforeAll
     static void open() {
@@ -49,18 +55,15 @@ class BoardWordsIT {
 
     @AfterEach
     void shut() {
-        if (window != null) {
-            assertThat(window.complaints().stream()
-                            .filter(c -> !c.contains("Failed to load resource")
-                                    && !c.contains("ERR_INTERNET_DISCONNECTED")))
-                    .isEmpty();
-            window.close();
-        }
+        assertThat(window.complaints().stream()
+                        .filter(c -> !c.contains("Failed to load resource")
+                                && !c.contains("ERR_INTERNET_DISCONNECTED")))
+                .isEmpty();
+        window.close();
         stage.settled();
     }
 
     private Page open(String path) {
-        window = chromium.window(Chromium.PHONE);
         return window.open(stage.link(path));
     }
 
