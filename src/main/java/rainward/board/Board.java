@@ -93,7 +93,8 @@ public final class Board implements AutoCloseable {
         api.routes(config.routes);
         config.routes.get("/metrics", ctx -> {
             mustKnow(ctx);
-            ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics().text());
+            ctx.contentType("text/plain; version=0.0.4; charset=utf-8")
+                    .result(metrics().text());
         });
         config.routes.get("/live-check", ctx -> {
             mustKnow(ctx);

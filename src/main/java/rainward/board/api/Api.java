@@ -61,7 +61,8 @@ public final class Api {
         }
         routes.get(
                 "/api/1/openapi.json",
-                ctx -> ctx.contentType(ContentType.APPLICATION_JSON).result(OpenApi.of(house.sheets())));
+                ctx -> ctx.contentType(ContentType.APPLICATION_JSON)
+                        .result(OpenApi.of(house.sheets())));
         routes.get("/api/1/session", ctx -> {
             Visitor visitor = guard.visitor(ctx).orElseThrow(Api::stranger);
             String role = visitor.role().name().toLowerCase(Locale.ROOT);

@@ -1,8 +1,10 @@
 package rainward.board.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import rainward.board.house.Supply;
 import rainward.brief.words.Reader;
 import rainward.input.Gap;
@@ -42,8 +44,19 @@ public record LoadsPage(
                         .map(m -> machine(frame.reader(), m))
                         .filter(m -> !m.lines().isEmpty())
                         .toList(),
-                sheet.gaps().stream().map(Gap::text).toList(),
+                gaps(sheet.gaps()),
                 shed);
+    }
+
+    /** Gaps of many fields that lack the same are told once. */
+    private static List<String> gaps(List<Gap> gaps) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        gaps.forEach(gap -> alike.computeIfAbsent(
+                        gap.missing() + " – " + gap.remedy(), key -> new ArrayList<>())
+                .add(gap.about()));
+        return alike.entrySet().stream()
+                .map(e -> Reader.and(e.getValue()) + ": " + e.getKey())
+                .toList();
     }
 
     private static Total total(Reader reader, LoadSheet.Total total) {
