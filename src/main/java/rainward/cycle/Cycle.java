@@ -1,5 +1,6 @@
 package rainward.cycle;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,12 +13,15 @@ import java.util.stream.IntStream;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Property;
+import rainward.farm.Season;
 import rainward.queue.plan.Planner;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Effort;
 import rainward.stand.StandOutlook;
+import rainward.stand.StandRules;
+import rainward.weather.past.ObservedWeather;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.trace.PointForecast;
 import rainward.weather.trace.PointTraces;
@@ -37,9 +41,9 @@ public final class Cycle {
     private final Map<String, PointTraces> drawn;
     private final List<FieldReckoning> reckoned;
 
-    private Cycle(CycleInput input) {
+    private Cycle(CycleInput input, Map<String, PointTraces> drawn) {
         this.input = input;
-        this.drawn = drawn(input);
+        this.drawn = drawn;
         // Fields do not touch each other, so both cores of an office PC reckon them at once.
         this.reckoned = input.fields().parallelStream()
                 .filter(item -> item.status().waiting())
@@ -63,7 +67,29 @@ public final class Cycle {
      * @param effort of the planner; equal tries give equal results
      */
     public static Result run(CycleInput input, Effort effort) {
-        return new Cycle(input).result(effort);
+        return new Cycle(input, drawn(input)).result(effort);
+    }
+
+    /**
+     * Runs a round for somebody who knows the weather to come: what nobody could do better.
+     *
+     * @param input as ever; its forecasts only say for which properties there is one
+     * @param future by property, from the round's hour on as far as traces reach
+     * @param effort of the planner
+     */
+    public static Result runKnowing(
+            CycleInput input, Map<String, ObservedWeather> future, Effort effort) {
+        Map<String, PointTraces> told = new TreeMap<>(drawn(input));
+        told.replaceAll((property, made) -> Optional.ofNullable(future.get(property))
+                .map(known -> new PointTraces(
+                        Stretch.trace(Stretch.of(
+                                known,
+                                input.traceHorizon().from(),
+                                input.traceHorizon().to())),
+                        made.marginals(),
+                        made.basis()))
+                .orElse(made));
+        return new Cycle(input, told).result(effort);
     }
 
     /** Traces by property; properties without a forecast have none. */
@@ -158,12 +184,32 @@ public final class Cycle {
      *
      * @param wish place in the order of wish, from 0
      */
-    private static Job.MixOption option(StandOutlook stand, int wish) {
+    private Job.MixOption option(StandOutlook stand, int wish) {
         double share = Math.pow(SECOND_WISH_SHARE, wish);
+        double[] worth = input.rules().patient() ? gains(stand) : stand.worth();
         return new Job.MixOption(
                 stand.mix(),
                 stand.chance(),
-                Arrays.stream(stand.worth()).map(worth -> worth * share).toArray());
+                Arrays.stream(worth).map(w -> w * share).toArray());
+    }
+
+    /** What seeding gains over waiting, by seeding hour. */
+    private double[] gains(StandOutlook stand) {
+        Patience patience = new Patience(StandRules.DEFAULT.beyond());
+        Season season = Optional.ofNullable(input.roster().mixes().get(stand.mix()))
+                .orElseThrow()
+                .season();
+        double[] gains = stand.worth().clone();
+        LocalDate day = LocalDate.MIN;
+        double waiting = 0;
+        for (int h = 0; h < gains.length; h++) {
+            LocalDate today =
+                    LocalDate.ofInstant(stand.start().plusSeconds(3600L * h), input.zone());
+            waiting = today.equals(day) ? waiting : patience.worth(season, today);
+            day = today;
+            gains[h] = patience.gain(gains[h], waiting);
+        }
+        return gains;
     }
 
     private List<PropertyWatch> watches() {

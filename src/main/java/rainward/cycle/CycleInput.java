@@ -115,16 +115,28 @@ public record CycleInput(
      * @param prices of driving, overtime and change
      * @param windows when a storm window is worth a message
      * @param units of the person who reads the reasons
+     * @param patient true where a field is seeded only if that gains over waiting for a better day
      */
     public record Rules(
             Draw draw,
             double workableConfidence,
             PlanProblem.Prices prices,
             WindowRules windows,
-            UnitSystem units) {
+            UnitSystem units,
+            boolean patient) {
 
         public Rules {
             Require.inRange("workableConfidence", workableConfidence, 0.05, 0.99);
+        }
+
+        /** Rules by which a seeding counts in full, whatever waiting would bring. */
+        public Rules(
+                Draw draw,
+                double workableConfidence,
+                PlanProblem.Prices prices,
+                WindowRules windows,
+                UnitSystem units) {
+            this(draw, workableConfidence, prices, windows, units, false);
         }
     }
 

@@ -11,6 +11,8 @@ import rainward.farm.Machine;
 import rainward.farm.Mix;
 import rainward.farm.Recipe;
 import rainward.farm.SeedingMethod;
+import rainward.farm.Window;
+import rainward.queue.pace.StoppedHours;
 import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
 import rainward.soil.column.SoilColumn;
@@ -40,6 +42,34 @@ public final class Hindsight {
      * @param seededAt when
      */
     public record Seeding(FieldCase item, Recipe recipe, Mix mix, Instant seededAt) {}
+
+    /**
+     * The hours in which a field truly could not be worked, by the rules of the planner: its bed as
+     * it lies once it is tilled.
+     *
+     * @param item the field, untouched
+     * @param recipe its chain of stages
+     * @param weather that came, from well before the span
+     * @param span full hours that are judged
+     * @param heaviest machine that must be carried
+     */
+    public static StoppedHours stopped(
+            FieldCase item,
+            Recipe recipe,
+            ObservedWeather weather,
+            Window span,
+            Machine.MassClass heaviest) {
+        GroundPast ground = new GroundPast(
+                item,
+                Optional.of(recipe),
+                Stretch.of(weather, weather.air().start(), span.from()),
+                List.of());
+        Traces traces = Stretch.trace(Stretch.of(weather, span.from(), span.to()));
+        SoilRun run = new SoilColumn(ground.soilAtSeeding(true))
+                .run(ground.stateNow(), traces, List.of(2.0), heaviest)
+                .get(0);
+        return StoppedHours.of(recipe, traces, run, span, StoppedHours.Caution.USUAL);
+    }
 
     /**
      * What became of it so far.

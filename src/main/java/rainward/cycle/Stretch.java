@@ -9,12 +9,12 @@ import rainward.weather.sky.HourlyAir;
 import rainward.weather.trace.Traces;
 
 /** Parts of observed weather. */
-final class Stretch {
+public final class Stretch {
 
     private Stretch() {}
 
     /** The full hours of {@code [from, to)}, both within the weather. */
-    static ObservedWeather of(ObservedWeather whole, Instant from, Instant to) {
+    public static ObservedWeather of(ObservedWeather whole, Instant from, Instant to) {
         int first = (int) Duration.between(whole.air().start(), from).toHours();
         int end = (int) Duration.between(whole.air().start(), to).toHours();
         HourlyAir air = whole.air();

@@ -17,6 +17,7 @@ import rainward.daemon.command.PlacedCommand;
 import rainward.daemon.command.PullCommand;
 import rainward.daemon.command.RainCommand;
 import rainward.daemon.command.ReadyCommand;
+import rainward.daemon.command.ReplayCommand;
 import rainward.daemon.command.RunCommand;
 import rainward.daemon.command.SoilCommand;
 import rainward.daemon.command.StageCommand;
@@ -91,6 +92,7 @@ import rainward.store.row.StoreException;
             ExportCommand.class,
             EnterCommand.class,
             SkillCommand.class,
+            ReplayCommand.class,
             VerifyCommand.class,
             BenchCommand.class,
             HelpCommand.class

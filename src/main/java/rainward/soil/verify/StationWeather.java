@@ -19,14 +19,15 @@ import rainward.weather.past.PastWeather;
  * service, rain by {@link StormDay}. Days without a temperature take the mean of their month at
  * this station, days without rain none.
  */
-final class StationWeather {
+public final class StationWeather {
 
     /** Height above the sea where the file tells none; 300 m move evaporation by 1 % [m]. */
     private static final double UNKNOWN_ELEVATION_M = 200;
 
     private StationWeather() {}
 
-    static ObservedWeather of(StationYear year) {
+    /** All days of a station by the hour. */
+    public static ObservedWeather of(StationYear year) {
         ZoneOffset zone = ZoneOffset.ofHours((int) Math.round(year.place().longitudeDeg() / 15));
         List<DailyWeather> days = year.days().stream().map(StationDay::weather).toList();
         LocalDate first = days.get(0).day();

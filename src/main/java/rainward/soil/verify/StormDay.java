@@ -5,7 +5,7 @@ package rainward.soil.verify;
  * the United States; ordinates from memory). The rule says nothing of the real hours; it gives a
  * day one burst, as summer rain has, and is the same everywhere.
  */
-final class StormDay {
+public final class StormDay {
 
     /** Share of the day's rain that has fallen by the end of each hour. */
     private static final double[] FALLEN = {
@@ -16,7 +16,7 @@ final class StormDay {
     private StormDay() {}
 
     /** Rain of one of the 24 hours of a day with that total [mm]. */
-    static double hourMm(double dayMm, int hour) {
+    public static double hourMm(double dayMm, int hour) {
         double before = hour == 0 ? 0 : FALLEN[hour - 1];
         return dayMm * (FALLEN[hour] - before);
     }

@@ -1,0 +1,115 @@
+package rainward.replay;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import rainward.farm.Require;
+import rainward.replay.crew.CrewSeason;
+import rainward.replay.crew.Policy;
+import rainward.replay.crew.Scene;
+import rainward.replay.crew.World;
+import rainward.replay.score.SeasonResult;
+import rainward.replay.score.SeasonScore;
+import rainward.replay.truth.TrueWeather;
+import rainward.soil.verify.StationDay;
+import rainward.soil.verify.StationYear;
+
+/** Runs seasons again by every policy. */
+public final class Replay {
+
+    /** Weather that is needed before the first day, for the soil to forget where it began [d]. */
+    private static final int RUN_UP_DAYS = 75;
+
+    /** A season; what is not seeded by then stays undone [d]. */
+    private static final int SEASON_DAYS = 42;
+
+    /** Weather that is needed after the season, for the last seed to come up [d]. */
+    private static final int AFTER_DAYS = 45;
+
+    private final Scene scene;
+    private final List<Policy> policies;
+    private final long tries;
+
+    /**
+     * A replay.
+     *
+     * @param scene crew and fields, wherever they lie
+     * @param policies that are run
+     * @param tries of the planner each time
+     */
+    public Replay(Scene scene, List<Policy> policies, long tries) {
+        this.scene = scene;
+        this.policies = List.copyOf(policies);
+        this.tries = tries;
+    }
+
+    /**
+     * A season to be run.
+     *
+     * @param year with its weather
+     * @param start first day
+     * @param seed of forecasts and luck
+     */
+    public record Asked(StationYear year, LocalDate start, long seed) {
+
+        /** As {@link SeasonResult#key}. */
+        public String key() {
+            return year.station() + " " + start + " " + seed;
+        }
+
+        StationYear cut() {
+            LocalDate from = start.minusDays(RUN_UP_DAYS);
+            LocalDate to = start.plusDays((long) SEASON_DAYS + AFTER_DAYS);
+            List<StationDay> days = year.days().stream()
+                    .filter(d -> !d.weather().day().isBefore(from)
+                            && d.weather().day().isBefore(to))
+                    .toList();
+            Require.that(
+                    days.size() == RUN_UP_DAYS + SEASON_DAYS + AFTER_DAYS,
+                    year.station() + ": the days from " + from + " to " + to
+                            + " are not all there");
+            return new StationYear(year.station(), year.place(), days);
+        }
+    }
+
+    /**
+     * Seasons of stations: each start date at each station, then again with other luck.
+     *
+     * @param years of stations
+     * @param starts first days, in whatever year
+     * @param count how many seasons
+     */
+    public static List<Asked> seasons(List<StationYear> years, List<LocalDate> starts, int count) {
+        List<Asked> asked = new ArrayList<>();
+        for (long round = 0; asked.size() < count; round++) {
+            for (LocalDate start : starts) {
+                for (StationYear year : years) {
+                    int of = year.days()
+                            .get(year.days().size() / 2)
+                            .weather()
+                            .day()
+                            .getYear();
+                    asked.add(new Asked(year, start.withYear(of), 11 + round));
+                }
+            }
+        }
+        return asked.subList(0, count);
+    }
+
+    /** Runs one season by all policies. */
+    public SeasonResult run(Asked asked) {
+        Scene here = scene.laidAround(asked.year().place());
+        TrueWeather truth = TrueWeather.of(
+                asked.cut(), List.copyOf(here.roster().properties().values()), asked.seed());
+        World world =
+                new World(here, truth, new World.Span(asked.start(), SEASON_DAYS), asked.seed());
+        return new SeasonResult(
+                asked.year().station(),
+                asked.start(),
+                asked.seed(),
+                policies.stream()
+                        .map(policy ->
+                                SeasonScore.of(policy, CrewSeason.run(world, policy, tries), world))
+                        .toList());
+    }
+}
