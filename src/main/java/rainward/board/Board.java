@@ -100,6 +100,8 @@ public final class Board implements AutoCloseable {
             mustKnow(ctx);
             ctx.status(HttpStatus.NO_CONTENT);
         });
+        // A stream is under way before its handler runs, and no session can be opened then.
+        config.routes.before("/live", this::mustKnow);
         config.routes.sse("/live", page -> {
             if (guard.visitor(page.ctx()).isPresent()) {
                 live.join(page);

@@ -106,6 +106,7 @@ public class BoardBench {
         for (int i = 0; i < LISTENERS; i++) {
             open.add(client.send(
                             HttpRequest.newBuilder(URI.create(stage.link("/live")))
+                                    .header("Accept", "text/event-stream")
                                     .build(),
                             HttpResponse.BodyHandlers.ofInputStream())
                     .body());
