@@ -3,10 +3,12 @@ package rainward.brief.making;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rainward.brief.Caution;
 import rainward.brief.Literal;
@@ -99,14 +101,34 @@ final class DayCautions {
     }
 
     private List<Caution> wind() {
-        return work.stream()
+        return List.copyOf(work.stream()
                 .filter(item -> item.place().operation() == Operation.SPRAY
                         || item.place().operation() == Operation.SPREAD)
                 .flatMap(item -> windDuring(item).stream())
-                .toList();
+                .collect(Collectors.toMap(
+                        wind -> List.of(wind.operation(), wind.property()),
+                        wind -> wind,
+                        DayCautions::together,
+                        LinkedHashMap::new))
+                .values());
     }
 
-    private Optional<Caution> windDuring(PlanItem item) {
+    /** Work of one kind at one property is one caution, from its first hour to its last. */
+    private static Caution.Wind together(Caution.Wind a, Caution.Wind b) {
+        Window when = new Window(
+                a.when().from().isBefore(b.when().from())
+                        ? a.when().from()
+                        : b.when().from(),
+                a.when().to().isAfter(b.when().to()) ? a.when().to() : b.when().to());
+        return new Caution.Wind(
+                a.operation(),
+                a.property(),
+                when,
+                Math.min(a.leastMps(), b.leastMps()),
+                Math.max(a.greatestMps(), b.greatestMps()));
+    }
+
+    private Optional<Caution.Wind> windDuring(PlanItem item) {
         return Optional.ofNullable(input.skies().air().get(item.place().property()))
                 .flatMap(air -> {
                     var winds = hoursOf(item.work(), air).stream()

@@ -343,6 +343,20 @@ class BriefMakerTest {
         }
 
         @Test
+        void spreadingOfOneFarmIsOneCautionFromItsFirstHourToItsLast() {
+            DaySketch day = thursday().air("Otter Creek", 27, 15, 4);
+            day.work(1, "Otter Flat", Operation.SPREAD, "a/Boyd", day.span(0, "07:00", "08:00"));
+            day.work(2, "Otter Knoll", Operation.SPREAD, "a/Boyd", day.span(0, "14:00", "16:00"));
+
+            List<Caution.Wind> wind = of(day, Caution.Wind.class);
+
+            assertThat(wind).hasSize(1);
+            assertThat(wind.get(0).when()).isEqualTo(day.span(0, "07:00", "16:00"));
+            assertThat(wind.get(0).leastMps()).isLessThan(5.0);
+            assertThat(wind.get(0).greatestMps()).isGreaterThan(5.5);
+        }
+
+        @Test
         void onlySlopesThatAreWorkedTodayAreNamed() {
             DaySketch day = thursday();
             day.seed(1, "Otter Knoll", 0.5, day.span(0, "09:00", "10:00"));
