@@ -27,7 +27,7 @@ final class HookCall {
     static byte[] bytes(Letter letter) {
         Map<String, Object> body = new LinkedHashMap<>();
         body.put("event", letter.event());
-        letter.repliesTo().ifPresent(first -> body.put("repliesTo", first));
+        letter.earlier().stream().findFirst().ifPresent(first -> body.put("repliesTo", first));
         body.put(
                 "writtenAt",
                 letter.written()

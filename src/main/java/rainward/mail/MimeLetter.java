@@ -17,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.io.UnsupportedEncodingException;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
@@ -80,13 +81,19 @@ public final class MimeLetter {
                 "Date",
                 DATE.format(letter.written().at().atZone(letter.written().zone())));
         mail.setHeader("Message-ID", messageId(letter.event(), to));
-        if (letter.repliesTo().isPresent()) {
-            String first = messageId(letter.repliesTo().get(), to);
-            mail.setHeader("In-Reply-To", first);
-            mail.setHeader("References", first);
-        }
+        thread(mail, letter, to);
         mail.setHeader("Auto-Submitted", "auto-generated");
         mail.setHeader("List-Id", MimeUtility.fold(9, listId()));
+    }
+
+    /** The whole thread, the mail before this one last (RFC 5322 3.6.4), an id to a line. */
+    private void thread(MimeMessage mail, Letter letter, String to) throws MessagingException {
+        List<String> ids =
+                letter.earlier().stream().map(event -> messageId(event, to)).toList();
+        if (!ids.isEmpty()) {
+            mail.setHeader("In-Reply-To", ids.get(ids.size() - 1));
+            mail.setHeader("References", String.join("\r\n ", ids));
+        }
     }
 
     private static InternetAddress address(String where, String name)

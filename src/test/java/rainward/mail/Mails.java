@@ -3,6 +3,7 @@ package rainward.mail;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import rainward.brief.SampleCrew;
 import rainward.brief.post.Letter;
@@ -33,7 +34,7 @@ final class Mails {
     static Letter letter(String event, String subject, String text) {
         return new Letter(
                 event,
-                Optional.empty(),
+                List.of(),
                 subject,
                 new Letter.Written(DAWN, SampleCrew.DETROIT),
                 Letter.Body.ofText(text));

@@ -112,15 +112,19 @@ class MimeLetterTest {
     }
 
     @Test
-    void laterMailsOfAWindowReferToItsFirst() throws Exception {
+    void laterMailsOfAWindowNameItsWholeThread() throws Exception {
         MimeMessage opened =
                 read(MIME.bytes(LETTERS.alert(AlertDays.opened(), Mails.BOYD), Mails.BOYD));
+        MimeMessage changed =
+                read(MIME.bytes(LETTERS.alert(AlertDays.changed(), Mails.BOYD), Mails.BOYD));
         MimeMessage closed =
                 read(MIME.bytes(LETTERS.alert(AlertDays.closed(), Mails.BOYD), Mails.BOYD));
 
         assertThat(opened.getHeader("References")).isNull();
-        assertThat(closed.getHeader("References")).containsExactly(opened.getMessageID());
-        assertThat(closed.getHeader("In-Reply-To")).containsExactly(opened.getMessageID());
+        assertThat(changed.getHeader("References")).containsExactly(opened.getMessageID());
+        assertThat(closed.getHeader("References"))
+                .containsExactly(opened.getMessageID() + "\r\n " + changed.getMessageID());
+        assertThat(closed.getHeader("In-Reply-To")).containsExactly(changed.getMessageID());
         assertThat(closed.getMessageID()).isNotEqualTo(opened.getMessageID());
         assertThat(closed.getSubject()).isEqualTo(opened.getSubject());
     }
@@ -197,7 +201,7 @@ class MimeLetterTest {
     void theDateIsOneOfTheFarmsZoneInWinterAndSummer() throws Exception {
         Letter winter = new Letter(
                 "brief/2026-11-01",
-                java.util.Optional.empty(),
+                java.util.List.of(),
                 "x",
                 new Letter.Written(Instant.parse("2026-11-01T10:00:00Z"), SampleCrew.DETROIT),
                 Letter.Body.ofText("x"));

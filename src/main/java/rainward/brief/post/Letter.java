@@ -11,15 +11,16 @@ import rainward.farm.Require;
  * What one recipient gets about one event, finished but for its envelope.
  *
  * @param event what it is about, for instance {@code brief/2026-07-16}
- * @param repliesTo event of the first letter on the same thing, where this is a later one
+ * @param earlier events of the letters on the same thing before this one, the first first
  * @param subject one line
  * @param written when, in which zone its date is shown, and how long it is of use
  * @param body what it says
  */
 public record Letter(
-        String event, Optional<String> repliesTo, String subject, Written written, Body body) {
+        String event, List<String> earlier, String subject, Written written, Body body) {
 
     public Letter {
+        earlier = List.copyOf(earlier);
         Require.named("event", event);
         Require.that(
                 subject.chars().noneMatch(Character::isISOControl),

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rainward.brief.Alert;
 import rainward.brief.Brief;
 import rainward.brief.RainPanel;
@@ -49,7 +50,7 @@ public final class LetterMaker {
                 brief.heading().written().at(), brief.heading().zone());
         return Optional.of(new Letter(
                 eventOf(brief.heading().day()),
-                Optional.empty(),
+                List.of(),
                 BriefText.subject(theirs, recipient.units()),
                 written,
                 body(theirs, work, recipient)));
@@ -92,11 +93,12 @@ public final class LetterMaker {
     public Letter alert(Alert alert, Recipient recipient) {
         var units = recipient.units();
         String thread = alert.news().thread();
-        boolean first = alert.news().number() == 1;
         boolean brief = recipient.wants().form() == Recipient.Form.SHORT;
         return new Letter(
                 thread + "/" + alert.news().number(),
-                first ? Optional.empty() : Optional.of(thread + "/1"),
+                IntStream.range(1, alert.news().number())
+                        .mapToObj(number -> thread + "/" + number)
+                        .toList(),
                 AlertText.subject(alert, units),
                 new Letter.Written(
                         alert.origin().at(), alert.origin().zone(), alert.news().usefulUntil()),
