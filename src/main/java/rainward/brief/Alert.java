@@ -41,6 +41,11 @@ public record Alert(Origin origin, News news, String why) {
         return new Alert(origin.harmless(), harmless, Literal.of(why));
     }
 
+    /** What all mails on one public alert share. */
+    public static String publicThread(String firstId) {
+        return "alert/" + firstId;
+    }
+
     /**
      * Whose, when.
      *
@@ -129,7 +134,7 @@ public record Alert(Origin origin, News news, String why) {
 
         @Override
         public String thread() {
-            return "alert/" + firstId;
+            return publicThread(firstId);
         }
 
         /** The end of the event that is warned of. */

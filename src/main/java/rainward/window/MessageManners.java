@@ -2,7 +2,6 @@ package rainward.window;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -35,28 +34,12 @@ final class MessageManners {
         if (sentToday >= manners.mostADay()) {
             return Optional.of(Reason.ENOUGH_FOR_TODAY);
         }
-        Optional<Instant> quietEnd = quietEnd(manners, local);
+        Optional<Instant> quietEnd =
+                new QuietHours(manners.quietFrom(), manners.quietTo()).endAt(local);
         boolean canWait = quietEnd.isPresent()
                 && firstDeadline
                         .map(d -> d.isAfter(quietEnd.get().plus(manners.notice())))
                         .orElse(true);
         return canWait ? Optional.of(Reason.QUIET_HOURS) : Optional.empty();
-    }
-
-    /** End of the quiet hours that go on now, if they do. */
-    private static Optional<Instant> quietEnd(WindowRules.Manners manners, ZonedDateTime local) {
-        LocalTime time = local.toLocalTime();
-        LocalTime from = manners.quietFrom();
-        LocalTime to = manners.quietTo();
-        boolean overNight = to.isBefore(from);
-        boolean quiet = overNight
-                ? !time.isBefore(from) || time.isBefore(to)
-                : !time.isBefore(from) && time.isBefore(to);
-        if (!quiet) {
-            return Optional.empty();
-        }
-        boolean tomorrow = overNight && !time.isBefore(from);
-        LocalDate day = local.toLocalDate().plusDays(tomorrow ? 1 : 0);
-        return Optional.of(day.atTime(to).atZone(manners.zone()).toInstant());
     }
 }

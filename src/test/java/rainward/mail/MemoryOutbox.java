@@ -45,7 +45,7 @@ final class MemoryOutbox implements Outbox {
     public Optional<OutboxRow> claim(Instant now, Duration hold) {
         Optional<OutboxRow> due = rows.stream()
                 .filter(row -> row.progress().state() == State.WAITING)
-                .filter(row -> rows.stream().noneMatch(earlier -> isBefore(earlier, row)))
+                .filter(row -> rows.stream().noneMatch(earlier -> holdsUp(earlier, row, now)))
                 .filter(row -> !row.progress().nextTryAt().orElse(Instant.MAX).isAfter(now))
                 .findFirst();
         return due.map(row -> set(
@@ -58,9 +58,11 @@ final class MemoryOutbox implements Outbox {
                         row.progress().lastWords())));
     }
 
-    private static boolean isBefore(OutboxRow earlier, OutboxRow row) {
+    private static boolean holdsUp(OutboxRow earlier, OutboxRow row, Instant now) {
         return earlier.id() < row.id()
                 && earlier.progress().state() == State.WAITING
+                && (earlier.progress().tries() > 0
+                        || !earlier.message().times().sendFrom().isAfter(now))
                 && earlier.message()
                         .key()
                         .recipient()

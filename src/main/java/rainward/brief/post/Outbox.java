@@ -14,7 +14,8 @@ public interface Outbox {
      * Takes the oldest waiting message that is due and sets its next try to {@code now + hold}, so
      * that nobody else takes it meanwhile, and so that it comes back by itself if the process dies
      * before it says what became of it. A message waits as long as an earlier one to the same
-     * recipient does: they arrive in the order they were written.
+     * recipient does: they arrive in the order they were written. Only one whose own time has not
+     * come yet, and which was never tried, holds nothing up.
      *
      * @param now due are messages whose next try is at or before it
      * @param hold how long the message is kept from others

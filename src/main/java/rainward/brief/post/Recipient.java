@@ -1,8 +1,11 @@
 package rainward.brief.post;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Set;
 import rainward.farm.Require;
 import rainward.farm.UnitSystem;
+import rainward.window.QuietHours;
 
 /**
  * Somebody who gets mail.
@@ -11,8 +14,14 @@ import rainward.farm.UnitSystem;
  * @param address where it goes
  * @param wants what they get
  * @param units they read
+ * @param quiet when mail waits for them
  */
-public record Recipient(String name, Address address, Wants wants, UnitSystem units) {
+public record Recipient(String name, Address address, Wants wants, UnitSystem units, Quiet quiet) {
+
+    /** Somebody who gets mail at any hour. */
+    public Recipient(String name, Address address, Wants wants, UnitSystem units) {
+        this(name, address, wants, units, Quiet.NEVER);
+    }
 
     public Recipient {
         Require.named("recipient", name);
@@ -55,6 +64,27 @@ public record Recipient(String name, Address address, Wants wants, UnitSystem un
         FULL,
         /** At most 160 characters for a gateway to text messages. */
         SHORT
+    }
+
+    /**
+     * When mail waits.
+     *
+     * @param hours of the farm's day
+     * @param notice quiet is broken for what is of no use any more so soon after its end
+     */
+    public record Quiet(QuietHours hours, Duration notice) {
+
+        /** Mail at any hour. */
+        public static final Quiet NEVER = new Quiet(QuietHours.NEVER, Duration.ZERO);
+
+        /** When a letter goes out: when it is written, or when the quiet then ends. */
+        public Instant sendFrom(Letter.Written written) {
+            return hours.endAt(written.at().atZone(written.zone()))
+                    .filter(end -> written.usefulUntil()
+                            .map(until -> until.isAfter(end.plus(notice)))
+                            .orElse(true))
+                    .orElse(written.at());
+        }
     }
 
     /**

@@ -38,7 +38,6 @@ import rainward.window.WindowDecision;
 public final class PostDesk {
 
     private static final String TOLD = "told";
-    private static final String ALERT_MAILS = "alert mails";
 
     private static final Duration HOOK_TIMEOUT = Duration.ofSeconds(30);
 
@@ -187,22 +186,14 @@ public final class PostDesk {
         }
     }
 
-    /** How many mails went out on each public event. */
-    record AlertMails(Map<String, Integer> numbers) {}
-
     /** Passes on what became of a public alert; the end of one never told of is no news. */
     public void writePublic(AlertDesk.Turned turned) {
         Instant now = office.now();
         office.store().inTransaction(books -> {
-            Map<String, Integer> numbers = new TreeMap<>(books.lastKnown()
-                    .find(ALERT_MAILS, AlertMails.class)
-                    .map(AlertMails::numbers)
-                    .orElse(Map.of()));
-            int number = numbers.merge(turned.chain(), 1, Integer::sum);
+            int number = 1 + books.outbox().eventsOf(Alert.publicThread(turned.chain()));
             if (number == 1 && turned.step() == Alert.Step.CLOSED) {
-                return numbers;
+                return number;
             }
-            books.lastKnown().put(ALERT_MAILS, now, new AlertMails(numbers));
             Alert alert = Alert.of(
                     new Alert.Origin(office.settings().farm().name(), office.zone(), now),
                     new Alert.PublicNews(
@@ -214,7 +205,7 @@ public final class PostDesk {
             for (Recipient recipient : office.settings().mail().recipients()) {
                 put(books, letters.alert(alert, recipient), recipient, now);
             }
-            return numbers;
+            return number;
         });
     }
 
@@ -240,7 +231,12 @@ public final class PostDesk {
                 .server()
                 .map(Settings.MailServer::triedFor)
                 .orElse(RetrySchedule.TRIED_FOR);
-        books.outbox().put(new Packing(mime(), triedFor).pack(letter, recipient, now));
+        Instant from = recipient.quiet().sendFrom(letter.written());
+        if (!from.isAfter(now)) {
+            // What breaks the quiet takes along what it follows on.
+            books.outbox().hasten(letter.earlier(), recipient.address().where(), now);
+        }
+        books.outbox().put(new Packing(mime(), triedFor).pack(letter, recipient, from));
     }
 
     private MimeLetter mime() {

@@ -79,14 +79,14 @@ final class OrderReader {
                 section.share("change_worth_a_mail", Bounds.Real.usually(0.2, 0.02, 1)));
     }
 
+    static final Bounds.Span QUIET_BROKEN_FOR =
+            Bounds.Span.usually(Duration.ofHours(2), Duration.ZERO, Duration.ofHours(48));
+
     private static Settings.Quiet quiet(Section section) {
         return new Settings.Quiet(
                 section.time("quiet_from", LocalTime.of(21, 0)),
                 section.time("quiet_to", LocalTime.of(5, 0)),
-                section.span(
-                        "quiet_broken_for",
-                        Bounds.Span.usually(
-                                Duration.ofHours(2), Duration.ZERO, Duration.ofHours(48))),
+                section.span("quiet_broken_for", QUIET_BROKEN_FOR),
                 (int) section.whole("most_per_day", new Bounds.Whole(4, 1, 24)));
     }
 }

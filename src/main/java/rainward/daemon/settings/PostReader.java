@@ -16,6 +16,7 @@ import rainward.farm.Machine;
 import rainward.farm.NearestName;
 import rainward.farm.UnitSystem;
 import rainward.mail.SmtpSettings;
+import rainward.window.QuietHours;
 
 /**
  * The brief's hour, the mail server and who gets what.
@@ -128,7 +129,8 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
         String name = section.name("name");
         Recipient.Address address = way(section);
         secrets.secret(section, "secret").ifPresent(s -> hookSecrets.put(address.where(), s));
-        Recipient read = new Recipient(name, address, wants(section, crew), units(section));
+        Recipient read =
+                new Recipient(name, address, wants(section, crew), units(section), quiet(section));
         section.end();
         return read;
     }
@@ -172,6 +174,21 @@ record PostReader(SecretReader secrets, UnitSystem usual) {
             return new Recipient.Wants(Recipient.Share.ALL, form, Set.of());
         }
         return new Recipient.Wants(share, form, Set.copyOf(machines));
+    }
+
+    private static Recipient.Quiet quiet(Section section) {
+        boolean begins = section.has("quiet_from");
+        if (begins != section.has("quiet_to")) {
+            section.wrong(
+                    begins ? "quiet_to" : "quiet_from",
+                    "must be given too: quiet hours have both ends, for instance from \"21:00\""
+                            + " to \"05:00\"");
+        }
+        return new Recipient.Quiet(
+                new QuietHours(
+                        section.time("quiet_from", LocalTime.MIDNIGHT),
+                        section.time("quiet_to", LocalTime.MIDNIGHT)),
+                section.span("quiet_broken_for", OrderReader.QUIET_BROKEN_FOR));
     }
 
     private UnitSystem units(Section section) {

@@ -29,11 +29,15 @@ public final class OutboxTable implements Outbox {
             on conflict (event, recipient) do nothing
             """;
 
-    /** One at a time to each recipient, so that a closing never overtakes its opening. */
+    /**
+     * One at a time to each recipient, so that a closing never overtakes its opening; what is held
+     * for the end of somebody's quiet hours lets pass what may go out now.
+     */
     private static final String NEXT = """
             select * from outbox as o where state = 'WAITING' and next_try_at <= :now
               and not exists (select 1 from outbox as earlier where earlier.state = 'WAITING'
-                and earlier.recipient = o.recipient and earlier.id < o.id)
+                and earlier.recipient = o.recipient and earlier.id < o.id
+                and (earlier.tries > 0 or earlier.send_from <= :now))
             order by id limit 1
             """;
 
@@ -63,6 +67,38 @@ public final class OutboxTable implements Outbox {
                         .bind("giveUp", message.times().giveUpAt().toEpochMilli())
                         .execute()
                 == 1;
+    }
+
+    /**
+     * Lets messages go out now that are held for later and were never tried.
+     *
+     * @param events what they are about
+     * @return how many
+     */
+    public int hasten(List<String> events, String recipient, Instant now) {
+        return events.isEmpty()
+                ? 0
+                : handle.createUpdate("""
+                        update outbox set send_from = :now, next_try_at = :now
+                        where state = 'WAITING' and tries = 0 and send_from > :now
+                          and recipient = :recipient and event in (<events>)
+                        """)
+                        .bind("now", now.toEpochMilli())
+                        .bind("recipient", recipient)
+                        .bindList("events", events)
+                        .execute();
+    }
+
+    /** How many events of a thread were written of, whatever became of the messages. */
+    public int eventsOf(String thread) {
+        // '0' is the sign after '/': the range holds all that begins with the thread and a '/'.
+        return handle.createQuery("""
+                        select count(distinct event) from outbox
+                        where event > :thread || '/' and event < :thread || '0'
+                        """)
+                .bind("thread", thread)
+                .mapTo(Integer.class)
+                .one();
     }
 
     @Override

@@ -26,6 +26,7 @@ import rainward.farm.Machine;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
+import rainward.window.QuietHours;
 import rainward.window.WindowRules;
 
 class SettingsReaderTest {
@@ -125,7 +126,22 @@ class SettingsReaderTest {
                                     Recipient.Share.OWN_MACHINES,
                                     Recipient.Form.SHORT,
                                     Set.of("disk")),
-                            UnitSystem.METRIC));
+                            UnitSystem.METRIC,
+                            new Recipient.Quiet(QuietHours.NEVER, Duration.ofHours(2))));
+        }
+
+        @Test
+        void recipientIsLeftInPeaceWhenTheySay() throws IOException {
+            Path file = added("""
+                    quiet_from = "20:00"
+                    quiet_to = "04:30"
+                    quiet_broken_for = "1 h"
+                    """);
+
+            assertThat(Crews.usable(file).mail().recipients().get(0).quiet())
+                    .isEqualTo(new Recipient.Quiet(
+                            new QuietHours(LocalTime.of(20, 0), LocalTime.of(4, 30)),
+                            Duration.ofHours(1)));
         }
 
         @Test

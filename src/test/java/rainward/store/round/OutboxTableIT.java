@@ -141,6 +141,55 @@ class OutboxTableIT {
     }
 
     @Test
+    void whatMayGoOutNowPassesWhatIsHeldForLater() {
+        Instant morning = FIVE.plus(Duration.ofHours(6));
+        put(letter("brief/2026-07-15", "yard@farm.example", morning));
+        put(letter("window/a/1", "yard@farm.example", FIVE));
+
+        assertThat(claimed(FIVE)).contains("window/a/1");
+        assertThat(claimed(FIVE)).isEmpty();
+        store.outbox().markSent(2, FIVE, "250 taken");
+        assertThat(claimed(morning)).contains("brief/2026-07-15");
+    }
+
+    @Test
+    void whatWasTriedIsNotPassedHoweverLongItWaits() {
+        put(letter("window/a/1", "yard@farm.example", FIVE));
+        long first = store.outbox().claim(FIVE, HOLD).orElseThrow().id();
+        store.outbox().markFailed(first, FailedTry.again(FIVE, "451", FIVE.plusSeconds(600)));
+        put(letter("window/b/1", "yard@farm.example", FIVE));
+
+        assertThat(claimed(FIVE.plusSeconds(1))).isEmpty();
+    }
+
+    @Test
+    void hastenedMessageGoesOutNowAndNoOtherDoes() {
+        Instant morning = FIVE.plus(Duration.ofHours(6));
+        put(letter("window/a/1", "yard@farm.example", morning));
+        put(letter("window/a/1", "barn@farm.example", morning));
+        put(letter("window/b/1", "yard@farm.example", morning));
+
+        int hastened = store.inTransaction(books -> books.outbox()
+                .hasten(List.of("window/a/1", "window/a/2"), "yard@farm.example", FIVE));
+
+        assertThat(hastened).isEqualTo(1);
+        assertThat(claimed(FIVE)).contains("window/a/1");
+        assertThat(claimed(FIVE)).isEmpty();
+    }
+
+    @Test
+    void eventsOfAThreadAreCountedOnceAndApartFromThoseOfAnother() {
+        put(letter("alert/a/1", "yard@farm.example", FIVE));
+        put(letter("alert/a/1", "barn@farm.example", FIVE));
+        put(letter("alert/a/2", "yard@farm.example", FIVE));
+        put(letter("alert/ab/1", "yard@farm.example", FIVE));
+
+        int told = store.read(books -> books.outbox().eventsOf("alert/a"));
+
+        assertThat(told).isEqualTo(2);
+    }
+
+    @Test
     void sentMessageStaysSentWhateverIsSaidLater() {
         put(letter("brief/2026-07-15", "yard@farm.example", FIVE));
         long id = store.outbox().claim(FIVE, HOLD).orElseThrow().id();
