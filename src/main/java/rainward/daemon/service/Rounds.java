@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rainward.cycle.Cycle;
@@ -14,6 +15,7 @@ import rainward.daemon.office.PlanningDesk;
 import rainward.daemon.office.PostDesk;
 import rainward.daemon.office.WeatherDesk;
 import rainward.daemon.schedule.DailySlot;
+import rainward.store.Books;
 import rainward.weather.alert.PublicAlert;
 import rainward.weather.source.PullOutcome;
 import rainward.window.WindowDecision;
@@ -149,7 +151,7 @@ public final class Rounds {
         if (Duration.between(due, now).compareTo(BRIEF_STILL_OF_USE) > 0) {
             return Optional.empty();
         }
-        if (office.store().read(books -> books.briefs().of(day)).isPresent()) {
+        if (office.store().read(books -> wasBriefed(books, day))) {
             return Optional.empty();
         }
         pull();
@@ -157,6 +159,12 @@ public final class Rounds {
         Optional<PostDesk.Morning> brief = writeBrief(due);
         send();
         return brief;
+    }
+
+    /** A day has its brief, or the next one has, because the clock was set back since. */
+    private static boolean wasBriefed(Books books, LocalDate day) {
+        return Stream.of(day, day.plusDays(1))
+                .anyMatch(d -> books.briefs().of(d).isPresent());
     }
 
     private Optional<PostDesk.Morning> writeBrief(Instant due) {
