@@ -31,11 +31,13 @@ final class ObservedDesk {
     private final Office office;
     private final ObservedRain rain;
     private final SourceWatch watch;
+    private final LastResort lastResort;
 
     ObservedDesk(Office office, PoliteClient client, SourceWatch watch) {
         this.office = office;
         this.watch = watch;
         this.rain = new ObservedRain(client);
+        this.lastResort = new LastResort(office, rain, watch);
     }
 
     /**
@@ -72,6 +74,7 @@ final class ObservedDesk {
                 return fallen.size();
             });
         }
+        lastResort.pullAll(now);
     }
 
     private void seen(Service service, ObservedRain.Fallen fallen, Instant now) {

@@ -31,15 +31,16 @@ public final class PastDesk {
     PastWeather of(Books books, Property property, Window upToNow) {
         Instant hour = upToNow.to().truncatedTo(ChronoUnit.HOURS);
         Window span = new Window(upToNow.from().truncatedTo(ChronoUnit.HOURS), hour);
+        LastResort.Heard heard = LastResort.heard(books, property.name());
         List<HourlyAir> air = new ArrayList<>();
         List<RainAmount> forecastRain = new ArrayList<>();
         Optional<ForecastSeries> newest = WeatherDesk.forecast(books, property.name());
         newest.map(f -> ElapsedWeather.of(f, hour)).ifPresent(elapsed -> {
-            air.add(elapsed.air());
+            air.add(heard.over(elapsed.air()));
             forecastRain.addAll(elapsed.rain());
         });
         WeatherDesk.elapsed(books, property.name()).ifPresent(elapsed -> {
-            air.add(elapsed.air());
+            air.add(heard.over(elapsed.air()));
             forecastRain.addAll(elapsed.rain());
         });
         return PastWeather.of(

@@ -41,13 +41,19 @@ public final class ObservedRain {
      * What could be had.
      *
      * @param rain observed amounts with their windows
+     * @param air of a station, hour by hour with gaps; empty from analyses
      * @param notes what failed or was left out, for the user
      * @param answers as received
      */
-    public record Fallen(List<RainObservation> rain, List<String> notes, List<RawPull> answers) {
+    public record Fallen(
+            List<RainObservation> rain,
+            List<StationAir> air,
+            List<String> notes,
+            List<RawPull> answers) {
 
         public Fallen {
             rain = List.copyOf(rain);
+            air = List.copyOf(air);
             notes = List.copyOf(notes);
             answers = List.copyOf(answers);
         }
@@ -86,28 +92,34 @@ public final class ObservedRain {
      */
     public Fallen nearestStations(GeoPoint point, Instant asOf) {
         List<RainObservation> rain = List.of();
+        List<StationAir> air = List.of();
         Round round = new Round(asOf);
         List<String> notes = new ArrayList<>();
         List<RawPull> answers = new ArrayList<>();
         List<String> near = Stations.near(client, point, round);
         answers.addAll(round.answers());
-        if (near.isEmpty()) {
+        notes.addAll(round.notes());
+        if (near.isEmpty() && notes.isEmpty()) {
             notes.add("stations: none is known near this place");
         }
         for (int i = 0; i < near.size() && rain.isEmpty(); i++) {
             Fallen fallen = station(near.get(i), asOf);
             rain = fallen.rain();
+            air = air.isEmpty() ? fallen.air() : air;
             notes.addAll(fallen.notes());
             answers.addAll(fallen.answers());
         }
-        return new Fallen(rain, notes, answers);
+        return new Fallen(rain, air, notes, answers);
     }
 
     /** Reports of a station; as a rule they hold no rain. */
     public Fallen station(String station, Instant asOf) {
         if (!station.matches("[A-Z0-9]{3,8}")) {
             return new Fallen(
-                    List.of(), List.of("station '" + station + "' is not a name"), List.of());
+                    List.of(),
+                    List.of(),
+                    List.of("station '" + station + "' is not a name"),
+                    List.of());
         }
         HttpUrl url = Addresses.under(
                         client.settings().address(Service.NWS_STATIONS),
@@ -150,12 +162,12 @@ public final class ObservedRain {
         if (answer instanceof Given<RainRows> given) {
             client.keep(given);
             notes.addAll(given.value().notes());
-            return new Fallen(given.value().rain(), notes, round.answers());
+            return new Fallen(given.value().rain(), given.value().air(), notes, round.answers());
         }
         Refused<RainRows> no = (Refused<RainRows>) answer;
         notes.add(ask.service().code() + " " + no.why().words());
         List<RainObservation> kept =
                 no.kept().map(given -> given.value().rain()).orElse(List.of());
-        return new Fallen(kept, notes, round.answers());
+        return new Fallen(kept, List.of(), notes, round.answers());
     }
 }

@@ -7,11 +7,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import rainward.farm.Window;
 import rainward.feed.hourly.HourlyFill;
 import rainward.feed.reading.Features;
@@ -27,16 +29,22 @@ import rainward.weather.source.LastGoodCopies.Copy;
  * Observed rain as read from an answer. Missing hours are left out, they are not dry.
  *
  * @param rain amounts with their windows
+ * @param air of a station, the newest report of each hour
  * @param notes what was left out
  */
-public record RainRows(List<RainObservation> rain, List<String> notes) {
+public record RainRows(List<RainObservation> rain, List<StationAir> air, List<String> notes) {
 
     private static final Duration HOUR = Duration.ofHours(1);
     private static final Duration DAY = Duration.ofDays(1);
 
     public RainRows {
         rain = List.copyOf(rain);
+        air = List.copyOf(air);
         notes = List.copyOf(notes);
+    }
+
+    private RainRows(List<RainObservation> rain, List<String> notes) {
+        this(rain, List.of(), notes);
     }
 
     /** Hourly analysis in inches, stamped with the end of the hour in UTC. */
@@ -108,7 +116,16 @@ public record RainRows(List<RainObservation> rain, List<String> notes) {
         }
         List<String> all = new ArrayList<>(read.notes());
         all.addAll(notes.all());
-        return new RainRows(rain, all);
+        return new RainRows(rain, air(read.items()), all);
+    }
+
+    private static List<StationAir> air(List<StationFeatures.Report> reports) {
+        Map<Instant, StationAir> byHour = new TreeMap<>();
+        reports.stream()
+                .sorted(Comparator.comparing(StationFeatures.Report::at))
+                .flatMap(report -> report.air().stream())
+                .forEach(air -> byHour.put(air.hour(), air));
+        return List.copyOf(byHour.values());
     }
 
     private static RainObservation fallen(

@@ -6,12 +6,14 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.farm.Window;
+import rainward.feed.hourly.HourlyFill;
 import rainward.feed.reading.Features;
 import rainward.feed.reading.Features.One;
 import rainward.feed.reading.Json;
 import rainward.feed.reading.Quantity;
 import rainward.feed.reading.Spans;
 import rainward.feed.reading.Unreadable;
+import rainward.weather.sky.AirPhysics;
 import rainward.weather.source.LastGoodCopies.Copy;
 
 /**
@@ -20,6 +22,9 @@ import rainward.weather.source.LastGoodCopies.Copy;
  */
 final class StationFeatures {
 
+    /** Height at which stations measure wind [m]. */
+    private static final double MAST_M = 10;
+
     private StationFeatures() {}
 
     /**
@@ -27,9 +32,9 @@ final class StationFeatures {
      *
      * @param at when
      * @param rainLastHourMm fallen in the hour before [mm]
-     * @param airTempC at screen height [C]
+     * @param air of the hour that holds it, where all of it is given
      */
-    record Report(Instant at, OptionalDouble rainLastHourMm, OptionalDouble airTempC) {
+    record Report(Instant at, OptionalDouble rainLastHourMm, Optional<StationAir> air) {
 
         Window hourBefore() {
             return new Window(at.minus(Duration.ofHours(1)), at);
@@ -49,7 +54,20 @@ final class StationFeatures {
         return One.of(new Report(
                 at.get(),
                 value(p.path("precipitationLastHour"), Quantity.RAIN),
-                value(p.path("temperature"), Quantity.AIR_TEMP)));
+                air(p, HourlyFill.fullHour(at.get()))));
+    }
+
+    /** A part of it that is missing or above what air can hold leaves the hour out. */
+    private static Optional<StationAir> air(JsonNode p, Instant hour) {
+        OptionalDouble temp = value(p.path("temperature"), Quantity.AIR_TEMP);
+        OptionalDouble dew = value(p.path("dewpoint"), Quantity.DEW_POINT);
+        OptionalDouble wind = value(p.path("windSpeed"), Quantity.WIND);
+        boolean whole = temp.isPresent() && dew.isPresent() && wind.isPresent();
+        if (!whole || dew.getAsDouble() > temp.getAsDouble()) {
+            return Optional.empty();
+        }
+        double wind2mMps = AirPhysics.windAt2mMps(wind.getAsDouble(), MAST_M);
+        return Optional.of(new StationAir(hour, temp.getAsDouble(), dew.getAsDouble(), wind2mMps));
     }
 
     /** A value with its unit; unknown where any of it is missing, wild or failed its check. */

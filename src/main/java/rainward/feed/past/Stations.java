@@ -10,7 +10,9 @@ import rainward.feed.reading.Features;
 import rainward.feed.reading.Features.One;
 import rainward.feed.terms.Addresses;
 import rainward.feed.terms.Service;
+import rainward.feed.wire.Answer;
 import rainward.feed.wire.Answer.Given;
+import rainward.feed.wire.Answer.Refused;
 import rainward.feed.wire.Ask;
 import rainward.feed.wire.PoliteClient;
 import rainward.feed.wire.Round;
@@ -42,11 +44,15 @@ final class Stations {
         var url = Addresses.under(client.settings().address(Service.NWS_STATIONS), path)
                 .build();
         Ask ask = Ask.get(Service.NWS_STATIONS, url, GEO).freshFor(DAY, DAY);
-        if (client.ask(ask, round, reader) instanceof Given<T> given) {
+        Answer<T> answer = client.ask(ask, round, reader);
+        if (answer instanceof Given<T> given) {
             client.keep(given);
             return Optional.of(given.value());
         }
-        return Optional.empty();
+        Refused<T> no = (Refused<T>) answer;
+        round.note(Service.NWS_STATIONS.code() + " " + no.why().words());
+        // Stations stay where they are: an old list is as good as a new one.
+        return no.kept().map(Given::value);
     }
 
     private static One<String> name(JsonNode properties) {

@@ -130,9 +130,16 @@ class ObservedRainTest {
     }
 
     @Test
-    void withoutAnyStationItIsSaidSo() {
+    void withoutAnyStationItIsSaidWhy() {
         sky.on(Sky.POINT, Sky.problem(404, "InvalidPoint"));
         assertThat(rain.nearestStations(Sky.FARM, NOW).notes())
+                .singleElement()
+                .asString()
+                .startsWith("nws-stations has nothing for this place (404");
+        sky.on(Sky.POINT, Sky.json(Sky.fixture("nws-point.json")));
+        sky.on(Sky.GRID + "/stations", Sky.json("{\"features\":[]}"));
+        sky.restart();
+        assertThat(new ObservedRain(sky.client()).nearestStations(Sky.FARM, NOW).notes())
                 .containsExactly("stations: none is known near this place");
     }
 
