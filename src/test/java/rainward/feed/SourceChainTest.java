@@ -135,8 +135,15 @@ class SourceChainTest {
     }
 
     @Test
+    void aForecastOfJustUnderTwelveHoursIsNotLate() {
+        sky.on(GRID, Sky.json(Sky.grid().replace("2026-07-15T09:12", "2026-07-14T22:21")));
+        assertThat(pull(NOW).outcome()).isInstanceOf(Fetched.class);
+        assertThat(state("nws")).isEqualTo(State.OK);
+    }
+
+    @Test
     void aForecastPastTwelveHoursIsLate() {
-        sky.on(GRID, Sky.json(Sky.grid().replace("2026-07-15T09:12", "2026-07-14T20:12")));
+        sky.on(GRID, Sky.json(Sky.grid().replace("2026-07-15T09:12", "2026-07-14T22:19")));
         assertThat(pull(NOW).outcome()).isInstanceOf(Fetched.class);
         assertThat(state("nws")).isEqualTo(State.LATE);
     }

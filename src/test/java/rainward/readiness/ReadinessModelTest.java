@@ -50,6 +50,22 @@ class ReadinessModelTest {
     }
 
     @Nested
+    class Age {
+        private List<Gate.Kind> gatesAt(Duration age) {
+            Ahead ahead = new Ahead().moist();
+            ahead.issuedAt = Ahead.TUESDAY.minus(age);
+            return ahead.readiness().gates().stream().map(Gate::kind).toList();
+        }
+
+        @Test
+        void aForecastPastThirtySixHoursHoldsTheFieldBack() {
+            assertThat(gatesAt(Duration.ofHours(36))).doesNotContain(Gate.Kind.FORECAST_TOO_OLD);
+            assertThat(gatesAt(Duration.ofHours(36).plusSeconds(1)))
+                    .contains(Gate.Kind.FORECAST_TOO_OLD);
+        }
+    }
+
+    @Nested
     class Numbers {
         @Test
         void nobodySeedsAtNight() {
