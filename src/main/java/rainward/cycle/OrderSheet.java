@@ -82,7 +82,7 @@ public record OrderSheet(
                 local(item.work().to(), zone),
                 rounded(chance(item, outlook), 1000),
                 readiness.score(),
-                readiness.reason());
+                readiness.because());
     }
 
     private static double chance(PlanItem item, Outlook outlook) {

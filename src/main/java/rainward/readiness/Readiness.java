@@ -13,7 +13,7 @@ import rainward.farm.Require;
  * @param chances chance now and at best
  * @param parts rain, moisture and heat apart, each 0 to 100
  * @param gates what stops it, empty where nothing does
- * @param reason one line of plain words
+ * @param why what to do, and why, in plain words
  * @param figures behind it, where it was reckoned
  */
 public record Readiness(
@@ -22,12 +22,38 @@ public record Readiness(
         Chances chances,
         Parts parts,
         List<Gate> gates,
-        String reason,
+        Why why,
         Optional<Figures> figures) {
 
     public Readiness {
         Require.inRange("score", score, 0, 100);
         gates = List.copyOf(gates);
+    }
+
+    /** What to do and why, one line. */
+    public String reason() {
+        return why.line();
+    }
+
+    /** Why alone: for an order that says itself when and with what the field is sown. */
+    public String because() {
+        return why.sentence();
+    }
+
+    /**
+     * One line of plain words in two parts.
+     *
+     * @param opening what to do, may be empty
+     * @param because what speaks for it, without a stop
+     */
+    public record Why(String opening, String because) {
+        String line() {
+            return opening.isEmpty() ? sentence() : opening + ": " + because + ".";
+        }
+
+        String sentence() {
+            return Character.toUpperCase(because.charAt(0)) + because.substring(1) + ".";
+        }
     }
 
     /**

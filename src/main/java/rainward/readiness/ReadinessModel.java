@@ -91,7 +91,7 @@ public final class ReadinessModel {
                 new Readiness.Chances(mix, 0, 0, Optional.empty()),
                 new Readiness.Parts(0, 0, 0),
                 gates,
-                Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".",
+                new Readiness.Why("", words),
                 Optional.empty());
     }
 }

@@ -33,23 +33,23 @@ final class ReasonLine {
         teller = question.teller();
     }
 
-    /** The line; {@code wait} where a later hour is clearly better. */
-    String words(boolean wait) {
+    /** What to do and why; {@code wait} where a later hour is clearly better. */
+    Readiness.Why words(boolean wait) {
         List<String> said = new ArrayList<>();
         said.add(rainWords());
         said.add(moistureWords());
         said.addAll(riskWords());
         decides().ifPresent(said::add);
-        return opening(wait) + String.join("; ", said) + ".";
+        return new Readiness.Why(opening(wait), String.join("; ", said));
     }
 
     private String opening(boolean wait) {
         if (prospect.bestChance() <= 0) {
-            return "No stand to be had in the days ahead: ";
+            return "No stand to be had in the days ahead";
         }
         if (wait) {
             return String.format(
-                    "Better %s (%d %% against %d %%): ",
+                    "Better %s (%d %% against %d %%)",
                     teller.when(prospect.timeOf(prospect.bestHour())),
                     percent(prospect.bestChance()),
                     percent(prospect.chance()));
@@ -58,12 +58,11 @@ final class ReasonLine {
         boolean now = !time.isAfter(teller.asOf());
         List<String> open = question.work().openStages();
         if (open.isEmpty()) {
-            return "Seed " + (now ? "now" : teller.when(time)) + mixWords() + ": ";
+            return "Seed " + (now ? "now" : teller.when(time)) + mixWords();
         }
         // The stage right before the seeding stands for those before it; the gates name them all.
         String last = open.get(open.size() - 1);
-        return "Seed " + (now ? "right" : teller.when(time) + ",") + " after " + last + mixWords()
-                + ": ";
+        return "Seed " + (now ? "right" : teller.when(time) + ",") + " after " + last + mixWords();
     }
 
     /** A mix is named where it is not the one that was wanted first. */

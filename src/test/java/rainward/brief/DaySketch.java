@@ -111,7 +111,7 @@ public final class DaySketch {
                 new Readiness.Chances(SampleCrew.WANTED, 0.6, 0.7, Optional.empty()),
                 new Readiness.Parts(60, 40, 80),
                 gates,
-                reason,
+                new Readiness.Why("", reason.replaceAll("\\.$", "")),
                 Optional.empty());
     }
 

@@ -51,7 +51,7 @@ final class OrderBook {
     private FieldLine line(List<PlanItem> items) {
         PlanItem first = items.get(0);
         String name = first.place().field();
-        String reason = outlook.field(name).map(f -> f.readiness().reason()).orElse("");
+        String reason = outlook.field(name).map(f -> f.readiness().because()).orElse("");
         return new FieldLine(
                 first.rank(),
                 place(name, first.place().property()),

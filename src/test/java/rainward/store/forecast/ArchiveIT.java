@@ -187,6 +187,7 @@ class ArchiveIT {
                 new Window(SIX.minus(Duration.ofHours(20)), SIX.minus(Duration.ofHours(1))),
                 amountMm,
                 "gauge",
-                at);
+                at,
+                "foreman");
     }
 }
