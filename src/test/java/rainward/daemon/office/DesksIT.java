@@ -9,13 +9,13 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.junit.jupiter.api.AfterAll;
@@ -100,15 +100,15 @@ class DesksIT {
 
     /** What follows from records that are taken back afterwards. */
     private static <T> T supposing(Consumer<Books> records, Function<Books, T> asked) {
-        var answer = new AtomicReference<Optional<T>>(Optional.empty());
+        List<T> answer = new ArrayList<>();
         try {
             office.store().inTransaction(books -> {
                 records.accept(books);
-                answer.set(Optional.of(asked.apply(books)));
+                answer.add(asked.apply(books));
                 throw new TakenBack();
             });
         } catch (TakenBack expected) {
-            return answer.get().orElseThrow();
+            return answer.get(0);
         }
         throw new AssertionError("nothing was taken back");
     }
