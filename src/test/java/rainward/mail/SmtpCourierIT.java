@@ -10,10 +10,18 @@ import jakarta.mail.internet.MimeMessage;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rainward.brief.AlertDays;
+import rainward.brief.BriefDays;
+import rainward.brief.SampleCrew;
+import rainward.brief.post.Letter;
+import rainward.brief.post.LetterMaker;
 import rainward.brief.post.Outgoing;
 
 /** Real conversations with real servers in this JVM. */
@@ -50,6 +58,30 @@ class SmtpCourierIT {
 
             assertThat(delivery).isInstanceOf(Delivery.Accepted.class);
             assertArrivedUnchanged();
+        }
+
+        static Stream<Letter> everyKind() {
+            LetterMaker letters = new LetterMaker(BundledLettering.read());
+            return Stream.concat(
+                    BriefDays.all().keySet().stream()
+                            .map(day -> letters.brief(BriefDays.day(day).brief(), Mails.BOYD)
+                                    .orElseThrow()),
+                    AlertDays.all().values().stream()
+                            .map(alert -> letters.alert(alert.get(), Mails.BOYD)));
+        }
+
+        @ParameterizedTest
+        @MethodSource("everyKind")
+        void everyKindOfLetterArrivesAsItWasWritten(Letter letter) {
+            byte[] bytes = new MimeLetter(Mails.SENDER, SampleCrew.FARM).bytes(letter, Mails.BOYD);
+            var courier = new SmtpCourier(
+                    Mails.settings(server.getSmtp().getPort(), SmtpSettings.Security.PLAIN));
+
+            Delivery delivery = courier.deliver(Mails.outgoing("any", "boyd@crew.example", bytes));
+
+            assertThat(delivery).isInstanceOf(Delivery.Accepted.class);
+            assertThat(GreenMailUtil.getWholeMessage(server.getReceivedMessages()[0]))
+                    .endsWith(Mails.text(bytes).strip());
         }
 
         @Test
