@@ -5,7 +5,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -97,17 +96,6 @@ class PackageFlowTest {
                     .resideInAnyPackage(forbidden)
                     .allowEmptyShould(true)
                     .check(PROGRAM);
-        }
-    }
-
-    /** Within one entry of the list, packages named by their meaning read in one direction too. */
-    @Nested
-    class Parts {
-
-        @Test
-        void weatherHasNoLoopOfImports() {
-            slices().matching("rainward.weather.(*)").should().beFreeOfCycles().check(PROGRAM);
-            slices().matching("rainward.feed.(*)").should().beFreeOfCycles().check(PROGRAM);
         }
     }
 
