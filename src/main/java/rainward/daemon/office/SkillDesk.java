@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rainward.farm.Property;
 import rainward.farm.Window;
+import rainward.input.check.StandVerdict;
 import rainward.store.Books;
 import rainward.store.forecast.LessonBook;
-import rainward.store.journal.StandBook;
 import rainward.weather.past.PastWeather;
 import rainward.weather.skill.ForecastCase;
 import rainward.weather.skill.Recalibration;
@@ -117,7 +117,7 @@ public final class SkillDesk {
                 .map(check -> new ForecastCase(
                         0,
                         check.finding().chanceAtSeeding().getAsDouble(),
-                        check.result() == StandBook.Result.UP))
+                        check.result() == StandVerdict.UP))
                 .toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import rainward.brief.Brief.WeekReport;
 import rainward.brief.post.OutboxRow;
+import rainward.input.check.StandVerdict;
 import rainward.store.Books;
 import rainward.store.journal.StandBook;
 import rainward.store.round.BriefLog;
@@ -70,7 +71,7 @@ final class WeekDesk {
                 .toList();
         return new WeekReport.Stands(
                 (int) told.stream()
-                        .filter(check -> check.result() == StandBook.Result.UP)
+                        .filter(check -> check.result() == StandVerdict.UP)
                         .count(),
                 told.size(),
                 told.stream()

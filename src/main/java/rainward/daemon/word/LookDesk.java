@@ -13,12 +13,11 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
+import rainward.input.check.StandVerdict;
 import rainward.queue.problem.PlanItem;
 import rainward.store.Books;
 import rainward.store.journal.JournalEntry;
 import rainward.store.journal.StandBook;
-import rainward.store.journal.StandBook.Cause;
-import rainward.store.journal.StandBook.Result;
 
 /** Where people say what came up. */
 public final class LookDesk {
@@ -63,7 +62,7 @@ public final class LookDesk {
     /** Writes the look down; a thin or failed field comes back into the order. */
     public Finding take(Books books, Said said) {
         String name = office.fieldNamed(said.field());
-        Result found = word(said.result(), Result.values(), "result");
+        StandVerdict found = word(said.result(), StandVerdict.values(), "result");
         FieldStatus status = books.journal().statusOf(name);
         Instant seededAt = seededAt(name, status);
         OptionalDouble chance = chance(books, name, seededAt);
@@ -79,8 +78,8 @@ public final class LookDesk {
         return new Finding(name, word, chance, words(name, found, chance));
     }
 
-    private static String words(String name, Result found, OptionalDouble chance) {
-        String then = found == Result.UP ? "." : "; it is back in the order.";
+    private static String words(String name, StandVerdict found, OptionalDouble chance) {
+        String then = found == StandVerdict.UP ? "." : "; it is back in the order.";
         String given = chance.isPresent()
                 ? " The order had given it " + Math.round(100 * chance.getAsDouble()) + " %."
                 : " No order had given it a chance before it was seeded.";
@@ -127,12 +126,12 @@ public final class LookDesk {
                 "'" + counted + "' is no share of the seed: write 0.6 or 60%, from 0 to 1.");
     }
 
-    private static Optional<Cause> cause(Said said, Result found) {
-        if (said.seen().cause().isPresent() && found == Result.UP) {
+    private static Optional<StandVerdict.Cause> cause(Said said, StandVerdict found) {
+        if (said.seen().cause().isPresent() && found == StandVerdict.UP) {
             throw Refusal.badInput("A stand that is up has no cause: leave --cause away, or write"
                     + " thin or failed.");
         }
-        return said.seen().cause().map(text -> word(text, Cause.values(), "cause"));
+        return said.seen().cause().map(text -> word(text, StandVerdict.Cause.values(), "cause"));
     }
 
     private JournalEntry.Said moment(Said said, Instant seededAt) {

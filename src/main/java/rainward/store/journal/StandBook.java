@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
+import rainward.input.check.StandVerdict;
 import rainward.store.row.Columns;
 
 /** What came up: counted in the field, beside the chance that was given when it was seeded. */
@@ -49,7 +50,9 @@ public final class StandBook {
                 .bind("line", line)
                 .bind("counted", boxed(check.finding().countedFraction()))
                 .bind("chance", boxed(check.finding().chanceAtSeeding()))
-                .bind("cause", check.finding().cause().map(Cause::name).orElse(null))
+                .bind(
+                        "cause",
+                        check.finding().cause().map(StandVerdict.Cause::name).orElse(null))
                 .execute();
         return line;
     }
@@ -77,14 +80,14 @@ public final class StandBook {
         Finding finding = new Finding(
                 Columns.real(row, "counted_fraction"),
                 Columns.real(row, "chance_at_seeding"),
-                Columns.text(row, "cause").map(Cause::valueOf),
+                Columns.text(row, "cause").map(StandVerdict.Cause::valueOf),
                 Columns.text(row, "note"));
         return new StandCheck(
                 row.getString("goes_by"),
                 switch (JournalEntry.Kind.valueOf(row.getString("kind"))) {
-                    case STAND_UP -> Result.UP;
-                    case STAND_THIN -> Result.THIN;
-                    default -> Result.FAILED;
+                    case STAND_UP -> StandVerdict.UP;
+                    case STAND_THIN -> StandVerdict.THIN;
+                    default -> StandVerdict.FAILED;
                 },
                 Columns.text(row, "mix"),
                 finding,
@@ -92,24 +95,6 @@ public final class StandBook {
                         Columns.instant(row, "at"),
                         Columns.instant(row, "recorded_at"),
                         row.getString("said_by")));
-    }
-
-    /** What a look at the field says. */
-    public enum Result {
-        UP,
-        THIN,
-        FAILED
-    }
-
-    /** Why a stand is thin or failed. */
-    public enum Cause {
-        DRY,
-        WASHED,
-        CRUSTED,
-        EATEN,
-        WEEDS,
-        SEED,
-        OTHER
     }
 
     /**
@@ -123,7 +108,7 @@ public final class StandBook {
      */
     public record StandCheck(
             String field,
-            Result result,
+            StandVerdict result,
             Optional<String> mix,
             Finding finding,
             JournalEntry.Said said) {}
@@ -139,6 +124,6 @@ public final class StandBook {
     public record Finding(
             OptionalDouble countedFraction,
             OptionalDouble chanceAtSeeding,
-            Optional<Cause> cause,
+            Optional<StandVerdict.Cause> cause,
             Optional<String> note) {}
 }

@@ -33,6 +33,7 @@ import rainward.daemon.word.StageDesk;
 import rainward.daemon.yard.SupplyDesk;
 import rainward.farm.Window;
 import rainward.feed.terms.Pacing;
+import rainward.input.check.StandVerdict;
 import rainward.store.Books;
 import rainward.store.journal.JournalEntry;
 import rainward.store.journal.StageWord;
@@ -219,9 +220,9 @@ class DesksIT {
             sent(books, "brief/2026-07-01", "2026-07-01T09:00:00Z");
             seeded(books, "MP6 Back Corner", "2026-07-08 15:00");
             seeded(books, "KL4 Point", "2026-07-01 15:00");
-            looked(books, "SC6 Lane End", StandBook.Result.UP, OptionalDouble.of(0.8));
-            looked(books, "SH6 Spur", StandBook.Result.FAILED, OptionalDouble.of(0.5));
-            looked(books, "OC1 Ford", StandBook.Result.UP, OptionalDouble.empty());
+            looked(books, "SC6 Lane End", StandVerdict.UP, OptionalDouble.of(0.8));
+            looked(books, "SH6 Spur", StandVerdict.FAILED, OptionalDouble.of(0.5));
+            looked(books, "OC1 Ford", StandVerdict.UP, OptionalDouble.empty());
         };
 
         Brief.WeekReport told = supposing(week, books -> new WeekDesk(office).report(books, MONDAY))
@@ -270,7 +271,7 @@ class DesksIT {
     }
 
     private static void looked(
-            Books books, String field, StandBook.Result found, OptionalDouble chance) {
+            Books books, String field, StandVerdict found, OptionalDouble chance) {
         books.stands()
                 .add(new StandBook.StandCheck(
                         field,

@@ -13,10 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rainward.farm.FieldState;
+import rainward.input.check.StandVerdict;
 import rainward.store.Store;
-import rainward.store.journal.StandBook.Cause;
 import rainward.store.journal.StandBook.Finding;
-import rainward.store.journal.StandBook.Result;
 import rainward.store.journal.StandBook.StandCheck;
 
 class StandBookIT {
@@ -37,7 +36,7 @@ class StandBookIT {
         store.close();
     }
 
-    private static StandCheck check(Result result) {
+    private static StandCheck check(StandVerdict result) {
         return new StandCheck(
                 "North Hollow",
                 result,
@@ -45,7 +44,9 @@ class StandBookIT {
                 new Finding(
                         OptionalDouble.of(0.21),
                         OptionalDouble.of(0.7),
-                        result == Result.UP ? Optional.empty() : Optional.of(Cause.WASHED),
+                        result == StandVerdict.UP
+                                ? Optional.empty()
+                                : Optional.of(StandVerdict.Cause.WASHED),
                         Optional.of("gullies at the east end")),
                 new JournalEntry.Said(Hollows.JULY, Hollows.JULY.plusSeconds(60), "foreman"));
     }
@@ -56,7 +57,7 @@ class StandBookIT {
 
     @ParameterizedTest
     @CsvSource({"UP, UP", "THIN, FAILED", "FAILED, FAILED"})
-    void lookAtAFieldSettlesWhereItStands(Result result, FieldState state) {
+    void lookAtAFieldSettlesWhereItStands(StandVerdict result, FieldState state) {
         store.inTransaction(books -> books.stands().add(check(result)));
 
         assertThat(known()).containsExactly(check(result));
@@ -66,11 +67,11 @@ class StandBookIT {
 
     @Test
     void checkThatWasUndoneCountsNoMore() {
-        long line = store.inTransaction(books -> books.stands().add(check(Result.FAILED)));
-        Verdict first = store.inTransaction(
-                books -> books.journal().undoLine(line, check(Result.FAILED).said()));
-        Verdict again = store.inTransaction(
-                books -> books.journal().undoLine(line, check(Result.FAILED).said()));
+        long line = store.inTransaction(books -> books.stands().add(check(StandVerdict.FAILED)));
+        Verdict first = store.inTransaction(books ->
+                books.journal().undoLine(line, check(StandVerdict.FAILED).said()));
+        Verdict again = store.inTransaction(books ->
+                books.journal().undoLine(line, check(StandVerdict.FAILED).said()));
 
         assertThat(first).isInstanceOf(Verdict.Written.class);
         assertThat(again)
@@ -82,8 +83,8 @@ class StandBookIT {
 
     @Test
     void lineThatIsNotThereCannotBeUndone() {
-        assertThat(store.<Verdict>inTransaction(
-                        books -> books.journal().undoLine(99, check(Result.UP).said())))
+        assertThat(store.<Verdict>inTransaction(books ->
+                        books.journal().undoLine(99, check(StandVerdict.UP).said())))
                 .isEqualTo(new Verdict.Refused("there is no line 99 in the journal."));
     }
 }
