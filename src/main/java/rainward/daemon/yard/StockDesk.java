@@ -72,7 +72,8 @@ public final class StockDesk {
 
     private Shed shed(Books books, Plan plan, LocalDate today) {
         Stock stock = supplies.stock(books);
-        List<Stock.Demand> demands = Demands.of(plan, supplies.supplies(books, today)).stream()
+        SupplyDesk.Given given = supplies.given(books, today);
+        List<Stock.Demand> demands = Demands.of(plan, given.supplies()).stream()
                 .filter(demand -> !demand.day().isBefore(today))
                 .toList();
         int deliveryDays =
@@ -95,7 +96,7 @@ public final class StockDesk {
                         Optional.ofNullable(shortages.get(e.getKey())),
                         today))
                 .toList();
-        LoadSheet sheet = supplies.sheet(books, plan, today);
+        LoadSheet sheet = supplies.sheet(books, plan, today, given);
         List<Gap> gaps = java.util.stream.Stream.concat(
                         stock.gaps().stream(), sheet.gaps().stream())
                 .distinct()

@@ -24,6 +24,7 @@ import rainward.input.record.Applied;
 import rainward.input.record.TagRead;
 import rainward.input.seed.SeedLot;
 import rainward.input.seeder.SettingRecord;
+import rainward.input.spread.FieldSpread;
 import rainward.input.stock.Stock;
 import rainward.input.stock.StockEntry;
 import rainward.intake.InputTables;
@@ -42,13 +43,26 @@ public final class SupplyDesk {
         this.office = office;
     }
 
+    /**
+     * All that a load sheet needs beside the plan.
+     *
+     * @param supplies what goes on the trucks is taken from
+     * @param spread lime and fertilizer of every field, with what is not known of them
+     */
+    record Given(Supplies supplies, List<FieldSpread> spread) {}
+
     /** The load sheet of a day under a plan. */
     public LoadSheet sheet(Books books, Plan plan, LocalDate day) {
-        LoadSheet sheet = LoadSheet.of(day, plan, supplies(books, day));
+        return sheet(books, plan, day, given(books, day));
+    }
+
+    /** The same, where what it needs has been put together already. */
+    LoadSheet sheet(Books books, Plan plan, LocalDate day, Given given) {
+        LoadSheet sheet = LoadSheet.of(day, plan, given.supplies());
         List<Gap> gaps = new ArrayList<>(sheet.gaps());
         Stock stock = stock(books);
         gaps.addAll(stock.gaps());
-        gaps.addAll(spreadGaps(books, sheet, day));
+        gaps.addAll(spreadGaps(sheet, given.spread()));
         gaps.addAll(new SprayDesk(office).stops(books, sheet));
         sheet.totals().stream()
                 .filter(total -> !stock.onHandKg().containsKey(total.what()))
@@ -63,17 +77,16 @@ public final class SupplyDesk {
     }
 
     /** What is not known of the fields that are spread on this day. */
-    private List<Gap> spreadGaps(Books books, LoadSheet sheet, LocalDate day) {
+    private static List<Gap> spreadGaps(LoadSheet sheet, List<FieldSpread> all) {
         Set<String> spread = sheet.machines().stream()
                 .flatMap(machine -> machine.lines().stream())
                 .filter(line -> line.item().place().operation() == Operation.SPREAD)
                 .map(line -> line.item().place().field())
                 .collect(Collectors.toSet());
-        return new SpreadDesk(office)
-                .all(books, day).stream()
-                        .filter(one -> spread.contains(one.asked().plot().field()))
-                        .flatMap(one -> one.gaps().stream())
-                        .toList();
+        return all.stream()
+                .filter(one -> spread.contains(one.asked().plot().field()))
+                .flatMap(one -> one.gaps().stream())
+                .toList();
     }
 
     private static Gap neverCounted(String item) {
@@ -89,11 +102,6 @@ public final class SupplyDesk {
                 "germination on the tag is of " + tag.testedOn() + ", more than "
                         + TagRead.TEST_HOLDS_MONTHS + " months old",
                 "have the lot tested again, or count what sprouts of 100 seeds");
-    }
-
-    /** Totals of the day's sheet as the brief tells them. */
-    public List<LoadLine> totals(Books books, Plan plan, LocalDate day) {
-        return lines(sheet(books, plan, day), office.settings().farm().units());
     }
 
     /** Totals in the units of the shed: bags for seed that comes in bags, weight for the rest. */
@@ -119,15 +127,18 @@ public final class SupplyDesk {
         return count + (count == 1 ? " bag" : " bags");
     }
 
-    /** All that a load sheet needs beside the plan. */
-    public Supplies supplies(Books books, LocalDate day) {
+    /** Puts together what a load sheet needs; lime and fertilizer are worked out once. */
+    Given given(Books books, LocalDate day) {
+        List<FieldSpread> spread = new SpreadDesk(office).all(books, day);
+        return new Given(supplies(books, spread), spread);
+    }
+
+    private Supplies supplies(Books books, List<FieldSpread> spread) {
         Map<String, Field> fields = books.fields().all().stream()
                 .collect(Collectors.toMap(Field::name, Function.identity()));
         InputSettings inputs = office.settings().inputs();
         Map<String, List<Supplies.Spread>> spreads = new HashMap<>();
-        new SpreadDesk(office)
-                .all(books, day)
-                .forEach(spread -> spreads.put(spread.asked().plot().field(), spread.spreads()));
+        spread.forEach(one -> spreads.put(one.asked().plot().field(), one.spreads()));
         return new Supplies(
                 office.roster(),
                 fields,

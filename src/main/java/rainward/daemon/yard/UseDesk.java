@@ -112,7 +112,8 @@ public final class UseDesk {
     /** What the load sheet reckons for this ground; a gap is refused, not guessed. */
     private List<Applied.Used> reckoned(Books books, JournalEntry done, double areaHa) {
         Supplies supplies = new SupplyDesk(office)
-                .supplies(books, LocalDate.ofInstant(done.said().at(), office.zone()));
+                .given(books, LocalDate.ofInstant(done.said().at(), office.zone()))
+                .supplies();
         Operation operation = done.detail().operation().orElse(Operation.TILL);
         return switch (operation) {
             case SEED -> seed(supplies, done, areaHa);
