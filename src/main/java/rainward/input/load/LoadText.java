@@ -1,15 +1,12 @@
 package rainward.input.load;
 
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rainward.farm.Operation;
-import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.input.Caution;
 import rainward.input.Gap;
@@ -17,23 +14,18 @@ import rainward.input.load.LoadSheet.Line;
 import rainward.input.load.LoadSheet.MachineSheet;
 import rainward.input.load.LoadSheet.Total;
 import rainward.input.seed.Fill;
-import rainward.input.seed.SeedLot;
 
 /** A load sheet as plain text, 72 columns wide, in the units of the person. */
 public final class LoadText {
     private static final int WIDTH = 72;
-    private static final DateTimeFormatter DAY =
-            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter HOUR =
-            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final UnitSystem units;
-    private final ZoneId zone;
+    private final LoadWords words;
     private final List<String> out = new ArrayList<>();
 
     private LoadText(UnitSystem units, ZoneId zone) {
         this.units = units;
-        this.zone = zone;
+        words = new LoadWords(units, zone);
     }
 
     /**
@@ -48,7 +40,7 @@ public final class LoadText {
     }
 
     private void write(LoadSheet sheet) {
-        put("LOAD SHEET, " + DAY.format(sheet.day()), "");
+        put("LOAD SHEET, " + LoadWords.day(sheet.day()), "");
         if (sheet.machines().isEmpty()) {
             put("No work is planned for this day.", "");
         }
@@ -81,7 +73,7 @@ public final class LoadText {
     private void line(Line line) {
         String what = line.item().sowing().map(s -> " " + s.mix()).orElse("");
         put(
-                "  " + HOUR.format(line.item().work().from().atZone(zone)) + "  "
+                "  " + words.hour(line.item().work().from()) + "  "
                         + line.item().place().field() + " ("
                         + line.item().place().property()
                         + "), " + line.item().place().stage() + what + ", "
@@ -101,52 +93,29 @@ public final class LoadText {
     }
 
     private String amounts(Line line) {
-        String all = line.amounts().stream()
-                .map(amount -> amount.what() + " " + mass(amount.massKg()) + rate(line, amount))
-                .collect(Collectors.joining(", "));
-        return line.loads() > 0
-                ? all + ", in " + line.loads() + (line.loads() == 1 ? " load" : " loads")
-                : all;
-    }
-
-    /** A spreader is set by its rate. */
-    private String rate(Line line, LoadSheet.Amount amount) {
-        return line.item().place().operation() == Operation.SPREAD
-                ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
-                : "";
+        String all = words.amounts(line);
+        return line.loads() > 0 ? all + ", in " + LoadWords.loads(line.loads()) : all;
     }
 
     private void fill(Fill fill) {
         String where = fill.afterHa() == 0
                 ? "at the gate of " + fill.field()
                 : "in " + fill.field() + " after " + units.area(fill.afterHa());
-        String boxes = fill.perBoxKg().stream().map(this::mass).collect(Collectors.joining(" + "));
         put(
-                "  fill " + where + ": " + mass(fill.addKg()) + " " + fill.mix()
-                        + (fill.perBoxKg().size() > 1 ? " (" + boxes + ")" : "")
+                "  fill " + where + ": " + words.mass(fill.addKg()) + " " + fill.mix()
+                        + (fill.perBoxKg().size() > 1 ? " (" + words.boxes(fill) + ")" : "")
                         + (fill.emptied() ? ", empty the boxes first" : ""),
                 "       ");
     }
 
     private void total(Total total) {
-        String pull = total.pull().map(this::bags).orElse("");
+        String pull =
+                total.pull().map(bags -> "; take " + words.pull(bags, " and ")).orElse("");
         put(
-                "  " + total.what() + ": " + mass(total.needKg())
-                        + (total.spareKg() > 0 ? ", spare " + mass(total.spareKg()) : "")
+                "  " + total.what() + ": " + words.mass(total.needKg())
+                        + (total.spareKg() > 0 ? ", spare " + words.mass(total.spareKg()) : "")
                         + pull,
                 "    ");
-    }
-
-    private String bags(SeedLot.Pull pull) {
-        return "; take " + pull.wholeBags() + (pull.wholeBags() == 1 ? " bag" : " bags")
-                + (pull.openedKg() > 0 ? " and " + mass(pull.openedKg()) + " loose" : "")
-                + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
-    }
-
-    /** Nobody weighs a load of lime to the tenth of a pound. */
-    private String mass(double massKg) {
-        double shown = units.shown(Quantity.MASS, massKg);
-        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
     }
 
     /** Cautions of the work on a sheet. */

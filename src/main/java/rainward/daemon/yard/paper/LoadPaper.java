@@ -2,34 +2,26 @@ package rainward.daemon.yard.paper;
 
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import rainward.farm.Operation;
-import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.input.Gap;
 import rainward.input.load.LoadSheet;
 import rainward.input.load.LoadText;
+import rainward.input.load.LoadWords;
 import rainward.input.seed.Fill;
-import rainward.input.seed.SeedLot;
 
 /** The load sheet as it hangs in the truck: boxes to tick, one table a machine. */
 public final class LoadPaper {
 
-    private static final DateTimeFormatter DAY =
-            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter HOUR =
-            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-
     private final UnitSystem units;
-    private final ZoneId zone;
+    private final LoadWords words;
 
     private LoadPaper(UnitSystem units, ZoneId zone) {
         this.units = units;
-        this.zone = zone;
+        words = new LoadWords(units, zone);
     }
 
     /** The sheet as PDF. */
@@ -39,9 +31,10 @@ public final class LoadPaper {
     }
 
     private byte[] write(LoadSheet sheet, String farm, ZonedDateTime made) {
-        String title = "Load sheet, " + DAY.format(sheet.day());
+        String title = "Load sheet, " + LoadWords.day(sheet.day());
         Paper paper = new Paper(farm + ": " + title, made);
-        paper.title(title).small(farm + ", made " + DAY.format(made) + " " + HOUR.format(made));
+        paper.title(title)
+                .small(farm + ", made " + LoadWords.day(made) + " " + words.hour(made.toInstant()));
         if (sheet.machines().isEmpty()) {
             paper.text("No work is planned for this day.");
         }
@@ -68,16 +61,9 @@ public final class LoadPaper {
         return List.of(
                 "[  ]",
                 total.what(),
-                mass(total.needKg()),
-                total.spareKg() > 0 ? mass(total.spareKg()) : "",
-                total.pull().map(this::pull).orElse("by weight"));
-    }
-
-    private String pull(SeedLot.Pull pull) {
-        return pull.wholeBags()
-                + (pull.wholeBags() == 1 ? " bag" : " bags")
-                + (pull.openedKg() > 0 ? " + " + mass(pull.openedKg()) + " loose" : "")
-                + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
+                words.mass(total.needKg()),
+                total.spareKg() > 0 ? words.mass(total.spareKg()) : "",
+                total.pull().map(bags -> words.pull(bags, " + ")).orElse("by weight"));
     }
 
     private void machine(Paper paper, LoadSheet.MachineSheet machine) {
@@ -110,24 +96,13 @@ public final class LoadPaper {
 
     private List<String> line(LoadSheet.Line line) {
         String mix = line.item().sowing().map(sowing -> sowing.mix() + ": ").orElse("");
-        String amounts = line.amounts().stream()
-                .map(a -> a.what() + " " + mass(a.massKg()) + rate(line, a))
-                .collect(Collectors.joining(", "));
-        String loads = line.loads() > 0
-                ? ", " + line.loads() + (line.loads() == 1 ? " load" : " loads")
-                : "";
+        String loads = line.loads() > 0 ? ", " + LoadWords.loads(line.loads()) : "";
         return List.of(
-                HOUR.format(line.item().work().from().atZone(zone)),
+                words.hour(line.item().work().from()),
                 line.item().place().field() + ", " + line.item().place().property(),
                 line.item().place().stage(),
                 units.area(line.areaHa()),
-                mix + amounts + loads);
-    }
-
-    private String rate(LoadSheet.Line line, LoadSheet.Amount amount) {
-        return line.item().place().operation() == Operation.SPREAD
-                ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
-                : "";
+                mix + words.amounts(line) + loads);
     }
 
     private List<String> fill(Fill fill) {
@@ -138,13 +113,8 @@ public final class LoadPaper {
                         ? "gate of " + fill.field()
                         : fill.field() + " after " + units.area(fill.afterHa()));
         row.add(fill.mix() + (fill.emptied() ? ", empty the boxes first" : ""));
-        row.add(mass(fill.addKg()));
-        row.add(fill.perBoxKg().stream().map(this::mass).collect(Collectors.joining(" + ")));
+        row.add(words.mass(fill.addKg()));
+        row.add(words.boxes(fill));
         return row;
-    }
-
-    private String mass(double massKg) {
-        double shown = units.shown(Quantity.MASS, massKg);
-        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
     }
 }

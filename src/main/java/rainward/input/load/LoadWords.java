@@ -1,0 +1,74 @@
+package rainward.input.load;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import rainward.farm.Operation;
+import rainward.farm.Quantity;
+import rainward.farm.UnitSystem;
+import rainward.input.seed.Fill;
+import rainward.input.seed.SeedLot;
+
+/**
+ * Words and numbers of a load sheet, for the screen and for paper.
+ *
+ * @param units of the person
+ * @param zone of the farm's days
+ */
+public record LoadWords(UnitSystem units, ZoneId zone) {
+
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter HOUR =
+            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    /** Tuesday 14 July 2026. */
+    public static String day(TemporalAccessor day) {
+        return DAY.format(day);
+    }
+
+    /** 07:00, on the farm's clock. */
+    public String hour(Instant at) {
+        return HOUR.format(at.atZone(zone));
+    }
+
+    /** Nobody weighs a load of lime to the tenth of a pound. */
+    public String mass(double massKg) {
+        double shown = units.shown(Quantity.MASS, massKg);
+        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
+    }
+
+    /** What goes on for a line of work; a spreader is set by its rate, so that is said too. */
+    public String amounts(LoadSheet.Line line) {
+        return line.amounts().stream()
+                .map(amount -> amount.what() + " " + mass(amount.massKg()) + rate(line, amount))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String rate(LoadSheet.Line line, LoadSheet.Amount amount) {
+        return line.item().place().operation() == Operation.SPREAD
+                ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
+                : "";
+    }
+
+    /** 1 load, 3 loads. */
+    public static String loads(int loads) {
+        return loads + (loads == 1 ? " load" : " loads");
+    }
+
+    /** Bags to take, what comes out of an opened one behind {@code and}, and what is short. */
+    public String pull(SeedLot.Pull pull, String and) {
+        return pull.wholeBags()
+                + (pull.wholeBags() == 1 ? " bag" : " bags")
+                + (pull.openedKg() > 0 ? and + mass(pull.openedKg()) + " loose" : "")
+                + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
+    }
+
+    /** What goes into each box, left to right. */
+    public String boxes(Fill fill) {
+        return fill.perBoxKg().stream().map(this::mass).collect(Collectors.joining(" + "));
+    }
+}
