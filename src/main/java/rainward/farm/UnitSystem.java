@@ -2,6 +2,8 @@ package rainward.farm;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The units a person reads and writes. Numbers are turned once, at the door; inside, every name
@@ -24,6 +26,13 @@ public enum UnitSystem {
     /** Symbol of the unit that the person reads. */
     public String symbol(Quantity quantity) {
         return quantity.in(this).symbol();
+    }
+
+    /** The system whose symbol a person wrote, in whatever case; empty where it is of neither. */
+    public static Optional<UnitSystem> of(Quantity quantity, String symbol) {
+        return Stream.of(values())
+                .filter(units -> units.symbol(quantity).equalsIgnoreCase(symbol))
+                .findFirst();
     }
 
     /** Number and unit, with the usual decimals and no trailing zeros: {@code 0.5 in}. */

@@ -42,12 +42,8 @@ final class Written {
         }
         String unit = OTHER_SPELLINGS.getOrDefault(
                 parts.group(2).toLowerCase(Locale.ROOT), parts.group(2));
-        for (UnitSystem units : UnitSystem.values()) {
-            if (units.symbol(quantity).equalsIgnoreCase(unit)) {
-                return Optional.of(units.inside(quantity, Double.parseDouble(parts.group(1))));
-            }
-        }
-        return Optional.empty();
+        return UnitSystem.of(quantity, unit)
+                .map(units -> units.inside(quantity, Double.parseDouble(parts.group(1))));
     }
 
     /** A length of time: {@code 20 s}, {@code 90 min}, {@code 4 h}, {@code 2 d}. */

@@ -37,10 +37,9 @@ public final class Typed {
             if (unit.isEmpty()) {
                 return farm.inside(quantity, number);
             }
-            for (UnitSystem units : UnitSystem.values()) {
-                if (units.symbol(quantity).equalsIgnoreCase(unit)) {
-                    return units.inside(quantity, number);
-                }
+            Optional<UnitSystem> units = UnitSystem.of(quantity, unit);
+            if (units.isPresent()) {
+                return units.get().inside(quantity, number);
             }
         }
         throw Refusal.badInput(what + " is '" + text + "': write a number of 0 or more with its"

@@ -177,10 +177,11 @@ public final class SeederCommand implements Runnable {
 
         private static Given given(String option, String text, Quantity quantity) {
             Matcher parts = AMOUNT.matcher(text.strip());
-            for (UnitSystem units : UnitSystem.values()) {
-                if (parts.matches() && units.symbol(quantity).equalsIgnoreCase(parts.group(2))) {
-                    double number = Double.parseDouble(parts.group(1));
-                    return new Given(units.inside(quantity, number), units);
+            if (parts.matches()) {
+                double number = Double.parseDouble(parts.group(1));
+                Optional<UnitSystem> units = UnitSystem.of(quantity, parts.group(2));
+                if (units.isPresent()) {
+                    return new Given(units.get().inside(quantity, number), units.get());
                 }
             }
             throw Refusal.badInput(option + " is '" + text + "', must be a number with "
