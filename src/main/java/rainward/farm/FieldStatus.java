@@ -1,6 +1,7 @@
 package rainward.farm;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,6 +34,16 @@ public record FieldStatus(
         return state == FieldState.PENDING
                 || state == FieldState.IN_WORK
                 || state == FieldState.FAILED;
+    }
+
+    /** When the last stage of a seeded field was finished; empty where it is not seeded. */
+    public Optional<Instant> seededAt() {
+        return state == FieldState.SEEDED || state == FieldState.UP
+                ? stages.stream()
+                        .map(StageRecord::finishedAt)
+                        .flatMap(Optional::stream)
+                        .max(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     /** The record of a stage, if it was started or done. */

@@ -1,7 +1,6 @@
 package rainward.daemon.office;
 
 import java.time.DayOfWeek;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -15,8 +14,6 @@ import rainward.brief.Brief;
 import rainward.cycle.Cycle;
 import rainward.cycle.Outlook;
 import rainward.farm.FieldCase;
-import rainward.farm.FieldState;
-import rainward.farm.StageRecord;
 import rainward.queue.pace.SeasonPace;
 import rainward.store.Books;
 
@@ -100,22 +97,12 @@ final class SeasonDesk {
     /** Ground that got its seed this year, by day before today [ha]. */
     private Map<LocalDate, Double> seededHa(List<FieldCase> cases, LocalDate today) {
         Map<LocalDate, Double> byDay = new HashMap<>();
-        cases.forEach(item -> seededAt(item)
+        cases.forEach(item -> item.status()
+                .seededAt()
                 .map(at -> LocalDate.ofInstant(at, zone))
                 .filter(day -> day.getYear() == today.getYear() && day.isBefore(today))
                 .ifPresent(day -> byDay.merge(day, item.field().areaHa(), Double::sum)));
         return byDay;
-    }
-
-    /** When a seeded field was finished. */
-    static Optional<Instant> seededAt(FieldCase item) {
-        FieldState state = item.status().state();
-        return state == FieldState.SEEDED || state == FieldState.UP
-                ? item.status().stages().stream()
-                        .map(StageRecord::finishedAt)
-                        .flatMap(Optional::stream)
-                        .max(Comparator.naturalOrder())
-                : Optional.empty();
     }
 
     private Map<LocalDate, Double> plannedHa(Cycle.Result result) {

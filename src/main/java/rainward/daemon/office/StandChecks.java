@@ -1,15 +1,12 @@
 package rainward.daemon.office;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainward.brief.Brief;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
-import rainward.farm.StageRecord;
 import rainward.weather.past.PastWeather;
 
 /**
@@ -34,21 +31,11 @@ final class StandChecks {
         if (item.status().state() != FieldState.SEEDED) {
             return Optional.empty();
         }
-        return seededAt(item).map(at -> {
+        return item.status().seededAt().map(at -> {
             LocalDate seeded = LocalDate.ofInstant(at, zone);
             return new Brief.StandCheck(
-                    item.field().name(),
-                    item.status().sownMix().orElse(item.field().wish().mixes().get(0)),
-                    seeded,
-                    lookOn(seeded, past.days()));
+                    item.field().name(), item.mix(), seeded, lookOn(seeded, past.days()));
         });
-    }
-
-    private static Optional<Instant> seededAt(FieldCase item) {
-        return item.status().stages().stream()
-                .map(StageRecord::finishedAt)
-                .flatMap(Optional::stream)
-                .max(Comparator.naturalOrder());
     }
 
     private static LocalDate lookOn(LocalDate seeded, List<PastWeather.RainDay> days) {

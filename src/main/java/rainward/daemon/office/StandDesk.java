@@ -3,7 +3,6 @@ package rainward.daemon.office;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rainward.cycle.Hindsight;
@@ -12,7 +11,6 @@ import rainward.farm.FieldState;
 import rainward.farm.Mix;
 import rainward.farm.Property;
 import rainward.farm.Recipe;
-import rainward.farm.StageRecord;
 import rainward.stand.StandOutlook;
 import rainward.weather.past.PastWeather;
 
@@ -59,12 +57,8 @@ public final class StandDesk {
 
     private Optional<Look> look(FieldCase item, PastWeather weather) {
         Optional<Recipe> recipe = office.roster().recipeOf(item.field());
-        Optional<Mix> mix = Optional.ofNullable(office.mixes()
-                .get(item.status().sownMix().orElse(item.field().wish().mixes().get(0))));
-        Optional<Instant> seededAt = item.status().stages().stream()
-                .map(StageRecord::finishedAt)
-                .flatMap(Optional::stream)
-                .max(Comparator.naturalOrder());
+        Optional<Mix> mix = Optional.ofNullable(office.mixes().get(item.mix()));
+        Optional<Instant> seededAt = item.status().seededAt();
         if (recipe.isEmpty() || mix.isEmpty() || seededAt.isEmpty()) {
             return Optional.empty();
         }

@@ -57,7 +57,8 @@ final class WeekDesk {
 
     private static double seededHa(Books books, Instant since, Instant until) {
         return books.cases().stream()
-                .filter(item -> SeasonDesk.seededAt(item)
+                .filter(item -> item.status()
+                        .seededAt()
                         .filter(at -> !at.isBefore(since) && at.isBefore(until))
                         .isPresent())
                 .mapToDouble(item -> item.field().areaHa())

@@ -3,7 +3,6 @@ package rainward.daemon.word;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import java.util.OptionalDouble;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
-import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 import rainward.input.check.StandVerdict;
 import rainward.queue.problem.PlanItem;
@@ -87,11 +85,7 @@ public final class LookDesk {
     }
 
     private static Instant seededAt(String name, FieldStatus status) {
-        boolean looked = status.state() == FieldState.SEEDED || status.state() == FieldState.UP;
-        return status.stages().stream()
-                .flatMap(stage -> stage.finishedAt().stream())
-                .max(Comparator.naturalOrder())
-                .filter(last -> looked)
+        return status.seededAt()
                 .orElseThrow(() -> Refusal.badInput(name + " is not recorded as seeded, so nothing"
                         + " can have come up: write `rainward done` for its seeding first."));
     }

@@ -8,6 +8,8 @@ import rainward.cycle.Outlook;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.farm.Field;
+import rainward.farm.FieldCase;
+import rainward.farm.FieldStatus;
 import rainward.farm.Mix;
 import rainward.input.check.NextMix;
 import rainward.input.check.PlantCount;
@@ -76,9 +78,7 @@ public final class CountDesk {
 
     /** The mix that is in the ground of a field, else the one wanted there. */
     public Optional<Mix> mixOf(Field field) {
-        String name = office.store()
-                .read(books -> books.journal().statusOf(field.name()).sownMix())
-                .orElse(field.wish().mixes().get(0));
-        return Optional.ofNullable(office.mixes().get(name));
+        FieldStatus status = office.store().read(books -> books.journal().statusOf(field.name()));
+        return Optional.ofNullable(office.mixes().get(new FieldCase(field, status).mix()));
     }
 }

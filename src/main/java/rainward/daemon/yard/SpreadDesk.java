@@ -74,11 +74,10 @@ public final class SpreadDesk {
 
     private SpreadCase.Plot plot(FieldCase item) {
         Field field = item.field();
-        String mix = item.status().sownMix().orElse(field.wish().mixes().get(0));
         return new SpreadCase.Plot(
                 field.name(),
                 field.areaHa(),
-                office.settings().inputs().advice().lime().targetPh(mix));
+                office.settings().inputs().advice().lime().targetPh(item.mix()));
     }
 
     private SpreadRules rules(List<Product.Offer> offers) {

@@ -15,6 +15,7 @@ import rainward.daemon.office.Refusal;
 import rainward.daemon.yard.SeederDesk;
 import rainward.daemon.yard.Typed;
 import rainward.farm.Field;
+import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
@@ -324,7 +325,7 @@ abstract class SeederBooks extends DeskCommand {
         }
 
         private static String wanted(Field field, FieldStatus status) {
-            return status.sownMix().orElse(field.wish().mixes().get(0));
+            return new FieldCase(field, status).mix();
         }
 
         private BoxCheck check(Office office, Field where, SeederDesk.Job job) {

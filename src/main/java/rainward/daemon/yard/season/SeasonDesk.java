@@ -165,8 +165,7 @@ public final class SeasonDesk {
         Map<String, double[]> sums = new TreeMap<>();
         for (FieldCase item : cases) {
             FieldState state = item.status().state();
-            String mix =
-                    item.status().sownMix().orElse(item.field().wish().mixes().get(0));
+            String mix = item.mix();
             double areaHa = item.field().areaHa();
             double[] sum = sums.computeIfAbsent(mix, m -> new double[3]);
             boolean done = state == FieldState.SEEDED || state == FieldState.UP;
