@@ -57,7 +57,7 @@ public final class BriefCommand extends OfficeCommand {
     Path ics;
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         PostDesk post = new PostDesk(office);
         try {
             return send ? sent(office, post) : shown(office, post);

@@ -43,7 +43,7 @@ public final class DoorCommand extends OfficeCommand {
     record Admitted(String name, String role) {}
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         PeopleBook people = new PeopleBook(office);
         String who = name;
         if (who == null) {

@@ -29,7 +29,7 @@ public abstract class FieldCommand extends OfficeCommand {
     }
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         FieldDesk.Said said = new FieldDesk.Said(verb(), field, text(), by);
         Answer answer =
                 office.store().inTransaction(books -> new FieldDesk(office).take(books, said));

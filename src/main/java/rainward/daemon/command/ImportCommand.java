@@ -27,7 +27,7 @@ public final class ImportCommand extends OfficeCommand {
     record Answer(int added, int updated, List<String> warnings) {}
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         SurveyDesk.Took took = new SurveyDesk(office).take(file);
         Answer answer = new Answer(
                 took.counts().added(),

@@ -13,5 +13,5 @@ public abstract class OfficeCommand extends PlacedCommand {
     }
 
     /** Does the work in the open office; the exit code. */
-    abstract int work(Office office);
+    protected abstract int work(Office office);
 }

@@ -54,7 +54,7 @@ public final class OrderCommand extends OfficeCommand {
     Question question = new Question();
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         String why = question.why;
         String whatIf = question.whatIf;
         PlanningDesk desk = new PlanningDesk(office);

@@ -89,7 +89,7 @@ public final class OutboxCommand extends OfficeCommand {
     }
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         Long retry = change.retry;
         Long drop = change.drop;
         if (retry != null) {

@@ -31,7 +31,7 @@ public abstract class PlacedCommand implements Callable<Integer> {
     }
 
     /** Prints a result in the form that was asked for. */
-    void show(Object result, Supplier<String> text) {
+    protected void show(Object result, Supplier<String> text) {
         out().println(json ? Sheets.json(result) : text.get());
     }
 }

@@ -53,7 +53,7 @@ public final class PullCommand extends OfficeCommand {
     }
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         WeatherDesk desk = new WeatherDesk(office);
         List<Line> lines =
                 desk.pullAll().stream().map(p -> Line.of(p, office.zone())).toList();

@@ -49,7 +49,7 @@ public final class RainCommand extends OfficeCommand {
     String by = "office";
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         GaugeDesk.Said said = new GaugeDesk.Said(
                 property, amount, Optional.ofNullable(at), Optional.ofNullable(since), by);
         GaugeDesk.Reading reading =

@@ -50,7 +50,7 @@ public final class ReadyCommand extends OfficeCommand {
     Path picture;
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         Optional<String> one = Optional.ofNullable(field).map(office::fieldNamed);
         if (picture != null && one.isEmpty()) {
             throw Refusal.badInput("A picture shows one field: name it before --picture.");

@@ -48,7 +48,7 @@ public final class SoilCommand extends OfficeCommand {
     String by = "office";
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         if (undo == (word != null)) {
             throw Refusal.badInput("Say what was seen, dry, moist or wet, or give --undo to take"
                     + " the last word back; one of the two.");

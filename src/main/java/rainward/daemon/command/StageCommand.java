@@ -52,7 +52,7 @@ public abstract class StageCommand extends OfficeCommand {
     }
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         StageDesk.Said said =
                 new StageDesk.Said(verb(), field, stage, Optional.ofNullable(at), by, means());
         Answer answer = office.store()

@@ -58,7 +58,7 @@ public final class StandCommand extends OfficeCommand {
     String by = "office";
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         LookDesk.Said said = new LookDesk.Said(
                 field,
                 result,

@@ -48,7 +48,7 @@ public final class SurveyCommand extends OfficeCommand {
     record Answer(List<GroundDesk.Line> fields, List<String> notes) {}
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         if (take && leave) {
             throw Refusal.badInput("Give --take or --leave, not both.");
         }

@@ -77,7 +77,7 @@ public final class WindowsCommand extends OfficeCommand {
     }
 
     @Override
-    int work(Office office) {
+    protected int work(Office office) {
         List<StormWindow> windows = new PlanningDesk(office).reckon().outlook().windows();
         ZoneId zone = office.zone();
         show(

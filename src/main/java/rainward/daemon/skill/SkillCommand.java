@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 
@@ -21,7 +21,7 @@ import rainward.daemon.office.Refusal;
             "Brier score: 0 is best. Skill: against the month's usual chance, 1 is best, 0 no",
             "better. Chances are corrected by what they came to once a lead time has 200 cases."
         })
-public final class SkillCommand extends DeskCommand {
+public final class SkillCommand extends OfficeCommand {
 
     @Option(
             names = "--picture",
@@ -31,10 +31,10 @@ public final class SkillCommand extends DeskCommand {
     Path picture;
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         SkillSheet sheet = SkillSheet.of(office);
         Optional.ofNullable(picture).ifPresent(file -> draw(sheet, file));
-        tell(sheet, () -> SkillText.of(sheet));
+        show(sheet, () -> SkillText.of(sheet));
         return 0;
     }
 

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.word.LookDesk;
@@ -34,7 +34,7 @@ import rainward.input.check.StandVerdict;
             "With --write the look is kept beside the chance at seeding; a thin or failed field",
             "comes back into the order, and what may still be sown there is told, best first."
         })
-public final class CountCommand extends DeskCommand {
+public final class CountCommand extends OfficeCommand {
 
     @Parameters(index = "0", paramLabel = "FIELD", description = "The field.")
     String field = "";
@@ -77,7 +77,7 @@ public final class CountCommand extends DeskCommand {
             String words) {}
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         CountDesk desk = new CountDesk(office);
         Field where = new SeederDesk(office).field(field);
         Mix mix = desk.mixOf(where)
@@ -108,7 +108,7 @@ public final class CountCommand extends DeskCommand {
                 counted.close(),
                 next,
                 String.join(System.lineSeparator(), words));
-        tell(answer, answer::words);
+        show(answer, answer::words);
         return 0;
     }
 

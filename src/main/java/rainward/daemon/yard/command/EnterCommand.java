@@ -7,7 +7,7 @@ import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.EnterDesk;
@@ -30,7 +30,7 @@ import rainward.intake.RecordTable;
             "",
             "Safe to repeat: a line that stands there already is not written again."
         })
-public final class EnterCommand extends DeskCommand {
+public final class EnterCommand extends OfficeCommand {
 
     @Parameters(index = "0", paramLabel = "KIND", description = "What the table holds.")
     String kind = "";
@@ -42,14 +42,14 @@ public final class EnterCommand extends DeskCommand {
     String by = "office";
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         List<String> words = Arrays.stream(RecordTable.Kind.values())
                 .map(one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .toList();
         String meant = NameMatch.of(kind, words).orRefuse("kind of table");
         EnterDesk.Took took = new EnterDesk(office)
                 .take(file, RecordTable.Kind.values()[words.indexOf(meant)], by);
-        tell(
+        show(
                 took,
                 () -> took.written() + " lines of " + meant + " written, " + took.known()
                         + " stood there already.");

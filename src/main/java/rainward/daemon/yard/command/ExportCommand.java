@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
@@ -28,7 +28,7 @@ import rainward.daemon.yard.paper.Exports;
             "  map      every field with its state, GeoJSON",
             "  report   the season on a property, for its landowner, PDF"
         })
-public final class ExportCommand extends DeskCommand {
+public final class ExportCommand extends OfficeCommand {
 
     private static final List<String> KINDS =
             List.of("fields", "inputs", "journal", "map", "report");
@@ -48,7 +48,7 @@ public final class ExportCommand extends DeskCommand {
     Integer year;
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         String kind = NameMatch.of(what, KINDS).orRefuse("export");
         Exports exports = new Exports(office);
         byte[] bytes = switch (kind) {
@@ -59,7 +59,7 @@ public final class ExportCommand extends DeskCommand {
             default -> exports.report(whose(office), Optional.ofNullable(year));
         };
         write(file, bytes);
-        tell(Map.of("file", file.toString(), "bytes", bytes.length), () -> file + " written.");
+        show(Map.of("file", file.toString(), "bytes", bytes.length), () -> file + " written.");
         return 0;
     }
 

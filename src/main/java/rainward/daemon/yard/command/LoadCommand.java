@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.LoadFigures;
@@ -24,7 +24,7 @@ import rainward.input.load.LoadText;
             "",
             "What is not known stands under NOT KNOWN with what to measure; nothing is guessed."
         })
-public final class LoadCommand extends DeskCommand {
+public final class LoadCommand extends OfficeCommand {
 
     @Option(names = "--day", paramLabel = "DAY", description = "YYYY-MM-DD; else today.")
     @Nullable
@@ -45,7 +45,7 @@ public final class LoadCommand extends DeskCommand {
     Path print;
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         LoadDesk desk = new LoadDesk(office);
         LocalDate when = Typed.day(day, desk.today());
         LoadSheet sheet = desk.sheet(when);
@@ -59,7 +59,7 @@ public final class LoadCommand extends DeskCommand {
                             shown,
                             office.now().atZone(office.zone())));
         }
-        tell(
+        show(
                 LoadFigures.of(sheet, shown, office.zone()),
                 () -> LoadText.of(sheet, shown, office.zone()));
         return 0;

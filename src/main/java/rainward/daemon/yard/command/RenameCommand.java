@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.store.journal.JournalEntry;
@@ -18,7 +18,7 @@ import rainward.store.ledger.Renamed;
             "Give a field another name. All that was written about it is read under the new one;",
             "a file that still has the old name updates the same field."
         })
-public final class RenameCommand extends DeskCommand {
+public final class RenameCommand extends OfficeCommand {
 
     private static final int LONGEST = 80;
 
@@ -32,7 +32,7 @@ public final class RenameCommand extends DeskCommand {
     String by = "office";
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         String was = office.fieldNamed(field);
         String now = name.strip();
         if (now.isEmpty()
@@ -53,7 +53,7 @@ public final class RenameCommand extends DeskCommand {
             books.ledger().add(now, new Renamed(was, now), new JournalEntry.Said(at, at, by));
             return was + " is called " + now + " from now on.";
         });
-        tell(Map.of("words", words), () -> words);
+        show(Map.of("words", words), () -> words);
         return 0;
     }
 }

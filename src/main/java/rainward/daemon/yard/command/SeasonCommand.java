@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.command.Sheets;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.LoadDesk;
@@ -22,7 +22,7 @@ import rainward.queue.problem.Plan;
             "under sampled weather, and what to give to the late mix, with the day that choice is",
             "due."
         })
-public final class SeasonCommand extends DeskCommand {
+public final class SeasonCommand extends OfficeCommand {
 
     /** The season for programs, in the units of the farm. */
     record Figures(
@@ -51,13 +51,13 @@ public final class SeasonCommand extends DeskCommand {
     record DropFigures(String field, double area, String lateMix, LocalDate choiceDue) {}
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         LoadDesk loads = new LoadDesk(office);
         Plan plan = loads.plan(loads.today());
         SeasonDesk.View view =
                 office.store().read(books -> new SeasonDesk(office).view(books, plan));
         UnitSystem units = office.settings().farm().units();
-        tell(figures(view, units), () -> text(view, units));
+        show(figures(view, units), () -> text(view, units));
         return 0;
     }
 

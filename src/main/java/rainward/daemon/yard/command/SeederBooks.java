@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.yard.SeederDesk;
@@ -27,7 +27,7 @@ import rainward.input.seeder.SeedSize;
 import rainward.input.seeder.StartingSetting;
 
 /** Commands about a seeder that read or write the ledger. */
-abstract class SeederBooks extends DeskCommand {
+abstract class SeederBooks extends OfficeCommand {
 
     @Parameters(
             index = "0",
@@ -89,7 +89,7 @@ abstract class SeederBooks extends DeskCommand {
                 String words) {}
 
         @Override
-        protected int serve(Office office) {
+        protected int work(Office office) {
             SeederDesk desk = new SeederDesk(office);
             SeederDesk.Job job =
                     office.store().read(books -> desk.job(books, seeder, mix, stated(office)));
@@ -103,7 +103,7 @@ abstract class SeederBooks extends DeskCommand {
                     .orElseGet(() -> StartingSetting.gap(job.seeder(), SeedSize.of(job.mix()))
                                     .text()
                             + "; wanted are " + rateWords + ".");
-            tell(
+            show(
                     new Answer(
                             job.seeder(),
                             job.mix().name(),
@@ -175,7 +175,7 @@ abstract class SeederBooks extends DeskCommand {
                 String words) {}
 
         @Override
-        protected int serve(Office office) {
+        protected int work(Office office) {
             SeederDesk desk = new SeederDesk(office);
             if (!(setting > 0)) {
                 throw Refusal.badInput("--setting is " + setting + ": it must be above 0.");
@@ -190,7 +190,7 @@ abstract class SeederBooks extends DeskCommand {
             }
             desk.weighed(job, setting, test, desk.now(by));
             Answer answer = answer(office, job, test);
-            tell(answer, answer::words);
+            show(answer, answer::words);
             return 0;
         }
 
@@ -306,7 +306,7 @@ abstract class SeederBooks extends DeskCommand {
                 String words) {}
 
         @Override
-        protected int serve(Office office) {
+        protected int work(Office office) {
             SeederDesk desk = new SeederDesk(office);
             Field where = desk.field(field);
             SeederDesk.Job job = office.store()
@@ -320,7 +320,7 @@ abstract class SeederBooks extends DeskCommand {
             BoxCheck check = check(office, where, job);
             desk.looked(job, where.name(), check, desk.now(by));
             Answer answer = answer(office, where, job, check);
-            tell(answer, answer::words);
+            show(answer, answer::words);
             return 0;
         }
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.SpreadDesk;
@@ -30,7 +30,7 @@ import rainward.input.spread.FieldSpread;
             "From the newest soil test, what was spread and harvested since, and the advice named",
             "in the settings. What a test does not tell is named with what to ask for."
         })
-public final class SpreadCommand extends DeskCommand {
+public final class SpreadCommand extends OfficeCommand {
 
     @Parameters(
             index = "0",
@@ -48,7 +48,7 @@ public final class SpreadCommand extends DeskCommand {
     String units;
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         SpreadDesk desk = new SpreadDesk(office);
         LocalDate today = new LoadDesk(office).today();
         Optional<String> name = Optional.ofNullable(field).map(office::fieldNamed);
@@ -61,7 +61,7 @@ public final class SpreadCommand extends DeskCommand {
                 .filter(one -> name.map(one.asked().plot().field()::equals).orElse(true))
                 .map(one -> SpreadFigures.of(one, shown))
                 .toList();
-        tell(figures, () -> text(figures));
+        show(figures, () -> text(figures));
         return 0;
     }
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rainward.daemon.command.DeskCommand;
+import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.command.Sheets;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
@@ -30,13 +30,13 @@ import rainward.store.journal.JournalEntry;
             "A mistake is put right by counting again."
         },
         subcommands = {StockCommand.Count.class, StockCommand.Receive.class})
-public final class StockCommand extends DeskCommand {
+public final class StockCommand extends OfficeCommand {
 
     @Override
-    protected int serve(Office office) {
+    protected int work(Office office) {
         LoadDesk loads = new LoadDesk(office);
         StockDesk.Shed shed = new StockDesk(office).shed(loads.plan(loads.today()));
-        tell(shed, () -> text(shed));
+        show(shed, () -> text(shed));
         return 0;
     }
 
@@ -67,7 +67,7 @@ public final class StockCommand extends DeskCommand {
     }
 
     /** A line for the book of the shed. */
-    abstract static class Entry extends DeskCommand {
+    abstract static class Entry extends OfficeCommand {
 
         @Parameters(index = "0", paramLabel = "ITEM", description = "Species, product or lime.")
         String item = "";
@@ -88,7 +88,7 @@ public final class StockCommand extends DeskCommand {
         abstract StockEntry.Kind kind();
 
         @Override
-        protected int serve(Office office) {
+        protected int work(Office office) {
             Instant now = office.now();
             Instant then = Optional.ofNullable(at)
                     .map(text -> Moments.of(
@@ -99,7 +99,7 @@ public final class StockCommand extends DeskCommand {
             }
             String words = new StockDesk(office)
                     .write(kind(), item, amount, new JournalEntry.Said(then, now, by));
-            tell(Map.of("words", words), () -> words);
+            show(Map.of("words", words), () -> words);
             return 0;
         }
     }
