@@ -4,18 +4,20 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import rainward.brief.Brief;
 import rainward.brief.making.BriefInput;
 import rainward.cycle.Cycle;
 import rainward.daemon.yard.SupplyDesk;
 import rainward.farm.FieldCase;
+import rainward.farm.FieldState;
 import rainward.farm.Property;
 import rainward.input.load.LoadSheet;
 import rainward.store.Books;
+import rainward.weather.past.PastWeather;
 import rainward.weather.sky.HourlyAir;
 import rainward.weather.source.Credits;
 import rainward.weather.source.ForecastSeries;
@@ -60,41 +62,44 @@ final class BriefDesk {
     }
 
     private BriefInput.Skies skies(Books books, Cycle.Result result) {
+        Map<String, ForecastSeries> inHand = WeatherDesk.inHand(books);
         Map<String, HourlyAir> air = new TreeMap<>();
-        List<String> warnings = new ArrayList<>(WeatherDesk.words(books, office.zone()));
-        for (Property property : books.fields().properties()) {
-            Optional<ForecastSeries> forecast = WeatherDesk.forecast(books, property.name());
-            forecast.ifPresent(f -> air.put(property.name(), f.hourly()));
-        }
+        inHand.forEach((property, forecast) -> air.put(property, forecast.hourly()));
+        List<String> warnings =
+                new ArrayList<>(WeatherDesk.words(books, inHand.values(), office.zone()));
         result.outlook().rain().values().stream()
                 .flatMap(rain -> rain.basis().words().stream())
                 .map(words -> LocalWords.in(office.zone(), words))
                 .distinct()
                 .filter(words -> !warnings.contains(words))
                 .forEach(warnings::add);
-        return new BriefInput.Skies(air, AlertDesk.standing(books), credits(books), warnings);
+        return new BriefInput.Skies(
+                air, AlertDesk.standing(books), credits(inHand.values()), warnings);
     }
 
-    private static Map<String, String> credits(Books books) {
+    private static Map<String, String> credits(Collection<ForecastSeries> inHand) {
         Map<String, String> credits = new TreeMap<>();
-        for (Property property : books.fields().properties()) {
-            WeatherDesk.forecast(books, property.name())
-                    .map(forecast -> forecast.stamp().source())
-                    .ifPresent(source ->
-                            Credits.of(source).ifPresent(words -> credits.put(source, words)));
-        }
+        inHand.stream()
+                .map(forecast -> forecast.stamp().source())
+                .forEach(source ->
+                        Credits.of(source).ifPresent(words -> credits.put(source, words)));
         return credits;
     }
 
     private List<Brief.StandCheck> standChecks(Books books, Instant now) {
         StandChecks checks = new StandChecks(office.zone());
         List<Brief.StandCheck> due = new ArrayList<>();
+        List<FieldCase> seeded = books.cases().stream()
+                .filter(item -> item.status().state() == FieldState.SEEDED)
+                .toList();
         for (Property property : books.fields().properties()) {
-            List<FieldCase> here = books.cases().stream()
+            List<FieldCase> here = seeded.stream()
                     .filter(c -> c.field().property().equals(property.name()))
                     .toList();
-            var weather = past.of(books, property, now);
-            here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
+            if (!here.isEmpty()) {
+                PastWeather weather = past.of(books, property, now);
+                here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
+            }
         }
         return due;
     }

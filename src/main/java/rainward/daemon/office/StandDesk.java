@@ -45,11 +45,13 @@ public final class StandDesk {
     public List<Look> lookAtAll() {
         Instant now = office.now();
         List<Look> looks = new ArrayList<>();
+        List<FieldCase> seeded = office.store().read(books -> books.cases()).stream()
+                .filter(item -> item.status().state() == FieldState.SEEDED)
+                .toList();
         for (Property property : office.roster().properties().values()) {
             PastWeather weather = office.store().read(books -> past.of(books, property, now));
-            office.store().read(books -> books.cases()).stream()
+            seeded.stream()
                     .filter(item -> item.field().property().equals(property.name()))
-                    .filter(item -> item.status().state() == FieldState.SEEDED)
                     .forEach(item -> look(item, weather).ifPresent(looks::add));
         }
         return looks;

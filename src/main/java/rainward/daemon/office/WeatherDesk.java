@@ -3,6 +3,7 @@ package rainward.daemon.office;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -172,23 +173,24 @@ public final class WeatherDesk {
 
     /** The forecast that each property has, by name; one without is missing. */
     public Map<String, ForecastSeries> inHand() {
-        return office.store().read(books -> {
-            Map<String, ForecastSeries> hand = new TreeMap<>();
-            for (Property property : books.fields().properties()) {
-                forecast(books, property.name())
-                        .ifPresent(series -> hand.put(property.name(), series));
-            }
-            return hand;
-        });
+        return office.store().read(WeatherDesk::inHand);
+    }
+
+    static Map<String, ForecastSeries> inHand(Books books) {
+        Map<String, ForecastSeries> hand = new TreeMap<>();
+        for (Property property : books.fields().properties()) {
+            forecast(books, property.name()).ifPresent(series -> hand.put(property.name(), series));
+        }
+        return hand;
     }
 
     /** What the person should know about the forecasts in hand, as of the last pull. */
     public List<String> words() {
-        return office.store().read(books -> words(books, office.zone()));
+        return office.store().read(books -> words(books, inHand(books).values(), office.zone()));
     }
 
     /** Which sources do not do well and since when, then what the forecasts in hand lack. */
-    static List<String> words(Books books, ZoneId zone) {
+    static List<String> words(Books books, Collection<ForecastSeries> inHand, ZoneId zone) {
         List<String> words = new ArrayList<>();
         List<SourceStatus> states = books.lastKnown()
                 .find(SOURCES, KnownSources.class)
@@ -197,11 +199,8 @@ public final class WeatherDesk {
         states.stream()
                 .filter(status -> status.state() != SourceStatus.State.OK)
                 .forEach(status -> words.add(LocalWords.of(status, zone)));
-        for (Property property : books.fields().properties()) {
-            forecast(books, property.name())
-                    .map(ForecastSeries::warnings)
-                    .orElse(List.of())
-                    .stream()
+        for (ForecastSeries series : inHand) {
+            series.warnings().stream()
                     // The sentence about its source says this with the time since when.
                     .filter(warning -> words.stream().noneMatch(said -> said.endsWith(warning)))
                     .forEach(words::add);

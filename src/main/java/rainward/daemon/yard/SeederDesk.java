@@ -2,9 +2,7 @@ package rainward.daemon.yard;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
@@ -15,9 +13,7 @@ import rainward.farm.Operation;
 import rainward.farm.Recipe;
 import rainward.farm.SeedingMethod;
 import rainward.input.record.BoxLook;
-import rainward.input.record.TagRead;
 import rainward.input.seed.SeedNeed;
-import rainward.input.seed.SeedTag;
 import rainward.input.seed.Sowing;
 import rainward.input.seeder.BoxCheck;
 import rainward.input.seeder.CatchTest;
@@ -72,8 +68,8 @@ public final class SeederDesk {
     public Job job(Books books, String seeder, String mixText, Optional<Double> statedKgPerHa) {
         Mix mix = mixNamed(mixText);
         double rateKgPerHa = statedKgPerHa.orElseGet(() -> {
-            SeedNeed need = SeedNeed.of(
-                    new Sowing("the field", 1, mix, method()), tags(supplies.newestTags(books)));
+            SeedNeed need =
+                    SeedNeed.of(new Sowing("the field", 1, mix, method()), supplies.tags(books));
             if (!need.gaps().isEmpty()) {
                 throw Refusal.badInput(
                         "The rate of " + mix.name() + " out of the bag is not known: "
@@ -82,10 +78,6 @@ public final class SeederDesk {
             return need.bulkRateKgPerHa().orElseThrow();
         });
         return new Job(seederNamed(seeder), mix, rateKgPerHa);
-    }
-
-    private static Map<String, SeedTag> tags(Map<String, TagRead> read) {
-        return read.values().stream().collect(Collectors.toMap(TagRead::species, TagRead::tag));
     }
 
     /** How seed is put down by the recipes; rolled where they say nothing. */

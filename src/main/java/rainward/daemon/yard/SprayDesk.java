@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rainward.daemon.office.Office;
+import rainward.farm.FieldCase;
 import rainward.farm.Mix;
 import rainward.farm.Operation;
 import rainward.farm.StageRecord;
@@ -31,6 +32,7 @@ public final class SprayDesk {
     /** What stops the seedings of a day, each with what to read or wait for. */
     public List<Gap> stops(Books books, LoadSheet sheet) {
         List<LedgerLine<PlantBack>> sprays = books.ledger().all(PlantBack.class);
+        List<FieldCase> cases = books.cases();
         List<Gap> gaps = new ArrayList<>();
         sheet.machines().stream()
                 .flatMap(machine -> machine.lines().stream())
@@ -45,7 +47,7 @@ public final class SprayDesk {
                                     spray.sprayedOn().isAfter(sheet.day().minusDays(LONGEST_DAYS)))
                             .toList();
                     gaps.addAll(ofField(field, mix, here, sheet.day()));
-                    unwritten(books, field, here).ifPresent(gaps::add);
+                    unwritten(cases, field, here).ifPresent(gaps::add);
                 });
         return gaps.stream().distinct().toList();
     }
@@ -78,8 +80,8 @@ public final class SprayDesk {
     }
 
     /** A spray stage that is done, with nothing written of what was sprayed. */
-    private Optional<Gap> unwritten(Books books, String field, List<PlantBack> written) {
-        return books.cases().stream()
+    private Optional<Gap> unwritten(List<FieldCase> cases, String field, List<PlantBack> written) {
+        return cases.stream()
                 .filter(item -> item.field().name().equals(field))
                 .findFirst()
                 .flatMap(item -> office.roster().recipeOf(item.field()).stream()

@@ -83,7 +83,7 @@ public final class StockDesk {
         Map<String, Double> planned = new TreeMap<>();
         stock.onHandKg().keySet().forEach(item -> planned.put(item, 0.0));
         demands.forEach(d -> planned.merge(d.item(), d.massKg(), Double::sum));
-        Map<String, SeedLot> lots = supplies.lots(books);
+        Map<String, SeedLot> lots = given.supplies().seed();
         Map<String, Double> usedKg = usedSinceCount(supplies.book(books));
         List<Line> lines = planned.entrySet().stream()
                 .map(e -> line(

@@ -23,6 +23,7 @@ import rainward.input.load.Supplies;
 import rainward.input.record.Applied;
 import rainward.input.record.TagRead;
 import rainward.input.seed.SeedLot;
+import rainward.input.seed.SeedTag;
 import rainward.input.seeder.SettingRecord;
 import rainward.input.spread.FieldSpread;
 import rainward.input.stock.Stock;
@@ -165,6 +166,12 @@ public final class SupplyDesk {
                 .all(TagRead.class)
                 .forEach(line -> tags.put(line.entry().species(), line.entry()));
         return tags;
+    }
+
+    /** What those tags say, by species. */
+    Map<String, SeedTag> tags(Books books) {
+        return newestTags(books).values().stream()
+                .collect(Collectors.toMap(TagRead::species, TagRead::tag));
     }
 
     /** What is in the shed: counts and deliveries, less what was used. */

@@ -13,7 +13,6 @@ import rainward.farm.Operation;
 import rainward.farm.Quantity;
 import rainward.farm.SeedingMethod;
 import rainward.farm.UnitSystem;
-import rainward.input.load.Supplies;
 import rainward.input.record.Applied;
 import rainward.input.seed.SeedNeed;
 import rainward.input.seed.Sowing;
@@ -111,31 +110,36 @@ public final class UseDesk {
 
     /** What the load sheet reckons for this ground; a gap is refused, not guessed. */
     private List<Applied.Used> reckoned(Books books, JournalEntry done, double areaHa) {
-        Supplies supplies = new SupplyDesk(office)
-                .given(books, LocalDate.ofInstant(done.said().at(), office.zone()))
-                .supplies();
         Operation operation = done.detail().operation().orElse(Operation.TILL);
         return switch (operation) {
-            case SEED -> seed(supplies, done, areaHa);
+            case SEED -> seed(books, done, areaHa);
             case SPREAD ->
-                supplies.spreads().getOrDefault(done.field(), List.of()).stream()
-                        .map(s -> new Applied.Used(s.product(), s.rateKgPerHa() * areaHa))
-                        .toList();
+                new SupplyDesk(office)
+                                .given(books, LocalDate.ofInstant(done.said().at(), office.zone()))
+                                .supplies()
+                                .spreads()
+                                .getOrDefault(done.field(), List.of())
+                                .stream()
+                                .map(s -> new Applied.Used(s.product(), s.rateKgPerHa() * areaHa))
+                                .toList();
             case MOW, SPRAY, DISK, TILL, FIRM -> List.of();
         };
     }
 
-    private List<Applied.Used> seed(Supplies supplies, JournalEntry done, double areaHa) {
+    private List<Applied.Used> seed(Books books, JournalEntry done, double areaHa) {
         Mix mix = done.detail()
                 .mix()
                 .flatMap(name -> Optional.ofNullable(office.mixes().get(name)))
                 .orElseThrow(() -> Refusal.badInput(done.field()
                         + ": which mix went in is not known; write --mix beside --as-reckoned."));
-        SeedingMethod method = Optional.ofNullable(supplies.fields().get(done.field()))
-                .flatMap(supplies.roster()::recipeOf)
+        SeedingMethod method = books.fields().all().stream()
+                .filter(field -> field.name().equals(done.field()))
+                .findFirst()
+                .flatMap(office.roster()::recipeOf)
                 .flatMap(recipe -> recipe.seeding().limits().method())
                 .orElse(SeedingMethod.ROLLED);
-        SeedNeed need = SeedNeed.of(new Sowing(done.field(), areaHa, mix, method), supplies.tags());
+        SeedNeed need = SeedNeed.of(
+                new Sowing(done.field(), areaHa, mix, method), new SupplyDesk(office).tags(books));
         if (!need.gaps().isEmpty()) {
             throw Refusal.badInput("What was sown on " + done.field() + " cannot be reckoned: "
                     + need.gaps().get(0).text() + "; or weigh it and write --used.");

@@ -99,11 +99,12 @@ public final class SeasonDesk {
     /** The season under a plan. */
     public View view(Books books, Plan plan) {
         LocalDate today = LocalDate.ofInstant(office.now(), office.zone());
+        List<FieldCase> cases = books.cases();
         List<FieldCase> waiting =
-                books.cases().stream().filter(item -> item.status().waiting()).toList();
+                cases.stream().filter(item -> item.status().waiting()).toList();
         List<FieldYear> years = new YearDesk(office).all(books, today.getYear());
         Paced paced = pace(years, plan, today);
-        List<MixLine> lines = mixes(books.cases(), today, paced.days());
+        List<MixLine> lines = mixes(cases, today, paced.days());
         LocalDate last = lines.stream()
                 .filter(line -> line.leftHa() > 0)
                 .map(MixLine::lastSowing)
