@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Model.OptionSpec;
 import rainward.daemon.command.BenchCommand;
 import rainward.daemon.command.BriefCommand;
 import rainward.daemon.command.CheckCommand;
@@ -111,7 +112,20 @@ public final class Main implements Runnable {
     static CommandLine commandLine(InstantSource clock) {
         CommandLine line = new CommandLine(new Main(), new ByClock(clock));
         line.setExecutionExceptionHandler((e, command, result) -> explained(e, command));
+        line.getSubcommands().values().forEach(Main::answerHelp);
         return line;
+    }
+
+    /** Gives --help to a command and all below it, so that none has to think of it. */
+    private static void answerHelp(CommandLine command) {
+        if (command.getCommandSpec().findOption("--help") == null) {
+            command.getCommandSpec()
+                    .addOption(OptionSpec.builder("-h", "--help")
+                            .usageHelp(true)
+                            .description("Show this help message and exit.")
+                            .build());
+        }
+        command.getSubcommands().values().forEach(Main::answerHelp);
     }
 
     /** What stands in the way is told in words; only a bug shows its trace. */
