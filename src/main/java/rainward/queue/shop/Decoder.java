@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import rainward.farm.Require;
 import rainward.queue.search.Decoding;
 import rainward.queue.search.Genome;
 
@@ -43,6 +44,7 @@ public final class Decoder implements Decoding {
         underWay = new int[n];
         Arrays.fill(underWay, NOT_GOING);
         parts = shop.items().stream().map(Decoder::parts).toArray(Chain[][]::new);
+        Require.that(Arrays.stream(parts).allMatch(p -> p.length < PARTS_MASK), "too many parts");
         progressNote = new int[n];
         excluded = new boolean[n];
         site = shop.items().stream().mapToInt(Decoder::site).toArray();
@@ -291,7 +293,7 @@ public final class Decoder implements Decoding {
     private static final int NOT_GOING = -1;
     private static final int WHOLE = -1;
     private static final int FAILED = -1;
-    private static final int PARTS_BITS = 3;
+    private static final int PARTS_BITS = 8;
     private static final int PARTS_MASK = (1 << PARTS_BITS) - 1;
     private static final int NONE_LATE = -1;
     private static final int DOES_NOT_FIT = -2;

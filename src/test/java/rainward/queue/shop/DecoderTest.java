@@ -51,6 +51,16 @@ class DecoderTest {
                 .containsExactlyInAnyOrder(480, 780, 840, 1_920);
     }
 
+    @Test
+    void tenPartsOfAnItemFollowEachOther() {
+        Shop shop = oneItem(10);
+        Decoder decoder = new Decoder(shop);
+        assertThat(decoder.places()).isEqualTo(10);
+        Genome inTurn = new Genome(new int[10], new int[decoder.genes()]);
+        assertThat(decoder.placements(inTurn).stream().mapToInt(Placement::start))
+                .containsExactly(0, 70, 140, 210, 280, 350, 420, 490, 560, 630);
+    }
+
     /** An item that is begun and cannot be finished is left out, and takes nobody's time. */
     @Test
     void anItemThatCannotBeFinishedIsNotBegun() {
@@ -116,6 +126,29 @@ class DecoderTest {
         }
     }
 
+    /** Ten minutes of work and an hour's wait, again and again; the last sows. */
+    private static Shop oneItem(int tasks) {
+        OpenTime open = new OpenTime(List.of(new OpenTime.Stretch(0, 3_000, 3_000, 0)));
+        double[] worth = new double[50];
+        Arrays.fill(worth, 1);
+        Yield yield = new Yield(1, List.of(new Yield.Option(worth, -1, 0)));
+        List<Task> chain = new ArrayList<>();
+        for (int t = 0; t < tasks; t++) {
+            chain.add(new Task(
+                    t,
+                    0,
+                    new Task.Waits(t == 0 ? 0 : 60, Task.NO_LIMIT, new BitSet()),
+                    List.of(new Task.Hand(0, 0, 10, open)),
+                    t == tasks - 1 ? Optional.of(yield) : Optional.empty(),
+                    new Task.Habit(t, -1, -1, 0, 0)));
+        }
+        return shop(
+                open,
+                List.of(new Item(
+                        false, List.of(), List.of(new Chain(0, Task.NO_LIMIT, chain)), new int[] {0
+                        })));
+    }
+
     /** Worth falls in a straight line, by hours as fine as the model has them. */
     private static Shop oneMachine(int[] minutes, double[] weights) {
         OpenTime open = new OpenTime(List.of(new OpenTime.Stretch(0, 3_000, 3_000, 0)));
@@ -134,6 +167,10 @@ class DecoderTest {
             Chain chain = new Chain(0, Task.NO_LIMIT, List.of(task));
             items.add(new Item(false, List.of(), List.of(chain), new int[] {0}));
         }
+        return shop(open, items);
+    }
+
+    private static Shop shop(OpenTime open, List<Item> items) {
         return new Shop(
                 0,
                 new Shop.Ways(1, new int[][] {{0}}, new int[] {0}),
