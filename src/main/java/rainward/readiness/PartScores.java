@@ -10,7 +10,7 @@ import rainward.stand.ThermalResponse;
 /** Rain, moisture and heat as people ask for them, and the seedbed in numbers. */
 final class PartScores {
     /** Moist enough that water does not hold seed up [MPa]. */
-    private static final double MOIST_MPA = -0.05;
+    static final double MOIST_MPA = -0.05;
 
     /** Warmth at half of the species' best rate or more is not counted as a lack. */
     private static final double ENOUGH_WARMTH = 0.5;

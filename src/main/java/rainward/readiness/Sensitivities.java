@@ -22,7 +22,6 @@ import rainward.weather.trace.Traces;
  * Which of rain, moisture, heat and season would change the answer most: each made perfect once.
  */
 public final class Sensitivities {
-    private static final double MOIST_MPA = -0.05;
     private static final int HOURS_TO_RAIN = 24;
     private static final int HOURS_MOIST = 72;
 
@@ -95,7 +94,11 @@ public final class Sensitivities {
                 soil.start(),
                 new SoilRun.SeedZone(
                         zone.depthCm(),
-                        changed(zone.potentialMpa(), from, to, mpa -> Math.max(mpa, MOIST_MPA)),
+                        changed(
+                                zone.potentialMpa(),
+                                from,
+                                to,
+                                mpa -> Math.max(mpa, PartScores.MOIST_MPA)),
                         zone.waterFraction(),
                         zone.tempC(),
                         zone.surfaceTempC()),

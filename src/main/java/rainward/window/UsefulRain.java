@@ -4,6 +4,7 @@ import java.util.Optional;
 import rainward.farm.Mix;
 import rainward.farm.SoilTexture;
 import rainward.soil.property.SaxtonRawls;
+import rainward.weather.rain.RainAmount;
 import rainward.weather.trace.Traces;
 
 /** Rain that brings seed up: enough of it in one spell. */
@@ -11,8 +12,6 @@ final class UsefulRain {
 
     /** Dry hours that end a spell; our choice, no source. */
     private static final int DRY_HOURS_BETWEEN = 6;
-
-    private static final double MEASURABLE_MM = 0.254;
 
     /** Soil below the seed that must be wet for the first root; our choice, no source [cm]. */
     private static final double BELOW_SEED_CM = 3;
@@ -48,7 +47,7 @@ final class UsefulRain {
     static Optional<Spell> first(Traces traces, int trace, Range range, double leastMm) {
         int h = Math.max(0, range.from());
         while (h < Math.min(range.end(), traces.hours())) {
-            if (traces.rainMm()[h][trace] < MEASURABLE_MM) {
+            if (traces.rainMm()[h][trace] < RainAmount.MEASURABLE_MM) {
                 h++;
                 continue;
             }
@@ -60,7 +59,7 @@ final class UsefulRain {
                 double hourMm = traces.rainMm()[h][trace];
                 mm += hourMm;
                 peak = Math.max(peak, traces.peak30MmPerH()[h][trace]);
-                dry = hourMm < MEASURABLE_MM ? dry + 1 : 0;
+                dry = hourMm < RainAmount.MEASURABLE_MM ? dry + 1 : 0;
                 h++;
             }
             if (mm >= leastMm) {

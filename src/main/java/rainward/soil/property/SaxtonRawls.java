@@ -132,11 +132,6 @@ public record SaxtonRawls(
         return GRAIN_DENSITY * (1 - saturationFraction);
     }
 
-    /** Water between field capacity and saturation, eq. [10] [m3/m3]. */
-    public double drainableFraction() {
-        return saturationFraction - fieldCapacityFraction;
-    }
-
     /**
      * Tension at a water content, eq. [11], {@code psi = A theta^-B}. Printed for 1500 to 33 kPa;
      * here used over the whole range, which keeps one smooth curve from air dry to saturation.

@@ -28,13 +28,11 @@ public record VapourPath(double resistanceSPerM2) {
         return new VapourPath(1 / (STILL_AIR_M2_PER_S * open));
     }
 
-    /** How much a millimetre of dry soil adds to {@code D + g}, as its share [1/mm]. */
+    /**
+     * How much a millimetre of dry soil adds to {@code D + g}, as its share [1/mm]: {@code x} mm
+     * let {@code 1 / (1 + x perDryMm)} of the rate of wet soil through.
+     */
     public double perDryMm() {
         return VAPOUR_WEIGHT * resistanceSPerM2 / 1000 / AIR_S_PER_M;
-    }
-
-    /** Share of the rate of wet soil that a thickness of dry soil lets through, 0 to 1. */
-    public double passedFraction(double dryMm) {
-        return 1 / (1 + perDryMm() * dryMm);
     }
 }

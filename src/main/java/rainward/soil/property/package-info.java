@@ -1,8 +1,8 @@
 /**
- * What textures say of a soil
+ * What textures say of a soil: published equations for the water it holds and passes, its heat, its
+ * layers.
  *
- * <p>published equations for the water it holds and passes, its heat, its layers.:{@code soil} and
- * its parts read it; it reads {@code farm} alone.
+ * <p>{@code soil} and its parts read it; it reads {@code farm} alone.
  */
 @NullMarked
 package rainward.soil.property;

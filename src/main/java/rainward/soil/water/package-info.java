@@ -1,8 +1,8 @@
 /**
- * The water of a column
+ * The water of a column: rain on its way in, evaporation, roots, drainage and capillarity, on all
+ * traces at once.
  *
- * <p>rain on its way in, evaporation, roots, drainage and capillarity, on all traces at
- * once.:{@code soil.heat} and {@code soil.column} read it.
+ * <p>{@code soil.heat} and {@code soil.column} read it.
  */
 @NullMarked
 package rainward.soil.water;

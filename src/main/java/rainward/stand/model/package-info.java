@@ -1,8 +1,7 @@
 /**
- * The chance of a stand by seeding hour
+ * The chance of a stand by seeding hour: every kind of seed of a mix walked along every trace.
  *
- * <p>every kind of seed of a mix walked along every trace.:{@code readiness}, {@code cycle} and
- * {@code daemon} read it.
+ * <p>{@code readiness}, {@code cycle} and {@code daemon} read it.
  */
 @NullMarked
 package rainward.stand.model;

@@ -1,7 +1,7 @@
 /**
- * One kind of seed on one trace
+ * One kind of seed on one trace: germination, growth against the drying front, heat.
  *
- * <p>germination, growth against the drying front, heat.:{@code stand.model} reads it.
+ * <p>{@code stand.model} reads it.
  */
 @NullMarked
 package rainward.stand.seedling;

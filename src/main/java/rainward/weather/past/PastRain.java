@@ -89,10 +89,10 @@ final class PastRain {
     }
 
     /** Runs of days that nobody observed. */
-    List<String> warnings() {
+    List<String> warnings(List<RainDay> days) {
         List<String> warnings = new ArrayList<>(faults);
         List<RainDay> run = new ArrayList<>();
-        for (RainDay day : days()) {
+        for (RainDay day : days) {
             if (!run.isEmpty() && day.origin() != run.get(0).origin()) {
                 warnings.add(gap(run));
                 run.clear();

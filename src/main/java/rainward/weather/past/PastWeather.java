@@ -110,10 +110,11 @@ public record PastWeather(
         HourlyAir air = PastAir.of(known, frame);
         EvaporationDemand sun =
                 EvaporationDemand.of(air, frame.place(), frame.climate().elevationM());
+        List<RainDay> days = rain.days();
         return new PastWeather(
                 new ObservedWeather(air, sun, rain.rainMm()),
-                rain.days(),
+                days,
                 rain.timedHours(),
-                rain.warnings());
+                rain.warnings(days));
     }
 }

@@ -59,20 +59,16 @@ public record BrierScore(
 
     /** Skill against the sample's own climatology, 1 best, 0 no better; 0 where it never varied. */
     public double skill() {
-        return uncertaintyScore > 0 ? 1 - brierScore / uncertaintyScore : 0;
+        return skillAgainst(uncertaintyScore);
     }
 
     /**
-     * Skill against always forecasting one chance, for instance the month's usual one.
+     * Skill against another way to forecast the same cases, for instance the month's usual chance.
      *
-     * @param cases that this score is of
-     * @param usualChance 0 to 1
-     * @return 1 best, 0 no better; 0 where the usual chance was never wrong
+     * @param otherBrierScore its Brier score, 0 or more
+     * @return 1 best, 0 no better; 0 where the other was never wrong
      */
-    public double skillAgainst(List<ForecastCase> cases, double usualChance) {
-        double usual = against(cases.stream()
-                .map(c -> new ForecastCase(c.leadHours(), usualChance, c.wet()))
-                .toList());
-        return usual > 0 ? 1 - brierScore / usual : 0;
+    public double skillAgainst(double otherBrierScore) {
+        return otherBrierScore > 0 ? 1 - brierScore / otherBrierScore : 0;
     }
 }

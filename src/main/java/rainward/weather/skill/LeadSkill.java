@@ -68,7 +68,7 @@ public record LeadSkill(
                 lead,
                 score,
                 usual,
-                usual > 0 ? 1 - score.brierScore() / usual : 0,
+                score.skillAgainst(usual),
                 ReliabilityTable.of(cases),
                 new Lesson(
                         least,

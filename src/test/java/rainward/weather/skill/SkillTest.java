@@ -71,8 +71,15 @@ class SkillTest {
         void alwaysSayingTheUsualHasNoSkillAgainstIt() {
             List<ForecastCase> usual =
                     TEN.stream().map(c -> new ForecastCase(12, 0.3, c.wet())).toList();
-            assertThat(BrierScore.of(usual).skillAgainst(usual, 0.3)).isZero();
-            assertThat(BrierScore.of(TEN).skillAgainst(TEN, 0.5)).isCloseTo(0.32, within(1e-12));
+            assertThat(BrierScore.of(usual).skillAgainst(always(0.3))).isZero();
+            assertThat(BrierScore.of(TEN).skillAgainst(always(0.5))).isCloseTo(0.32, within(1e-12));
+        }
+
+        private static double always(double chance) {
+            return BrierScore.of(TEN.stream()
+                            .map(c -> new ForecastCase(12, chance, c.wet()))
+                            .toList())
+                    .brierScore();
         }
 
         @Test
