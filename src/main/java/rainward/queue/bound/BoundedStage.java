@@ -40,8 +40,7 @@ record BoundedStage(int index, Task task, int earliest, boolean first) {
             earliest += first ? 0 : task.waits().least();
             if (task.waits().sparedBy().isEmpty()) {
                 all.add(new BoundedStage(all.size(), task, earliest, first));
-                earliest +=
-                        task.hands().stream().mapToInt(Task.Hand::minutes).min().orElse(0);
+                earliest += BoundedWork.fastest(task);
                 first = false;
             }
             if (task.seeds().isPresent()) {

@@ -3,7 +3,6 @@ package rainward.queue.bound;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import rainward.queue.shop.OpenTime;
 import rainward.queue.shop.Shop;
 import rainward.queue.shop.Task;
 
@@ -60,8 +59,8 @@ final class BoundedWork {
             }
             for (Task.Hand hand : task.hands()) {
                 if (hand.machine() == machine) {
-                    mark(hand.open(), ground);
-                    mark(shop.crew().drive().get(hand.person()), shifts);
+                    hand.open().mark(ground);
+                    shop.crew().drive().get(hand.person()).mark(shifts);
                     pace = Math.max(pace, (double) fastest(task) / hand.minutes());
                 }
             }
@@ -69,12 +68,6 @@ final class BoundedWork {
         for (int h = 0; h < hours; h++) {
             open.get(to)[h] += pace * ground.get(0, 60 * h + 60).cardinality();
             shift.get(to)[h] += pace * shifts.get(0, 60 * h + 60).cardinality();
-        }
-    }
-
-    private static void mark(OpenTime time, BitSet minutes) {
-        for (int k = 0; k < time.count(); k++) {
-            minutes.set(time.from(k), time.latest(k));
         }
     }
 

@@ -43,11 +43,7 @@ final class OpenMinutes {
 
     private static BitSet union(List<OpenTime> times) {
         BitSet all = new BitSet();
-        for (OpenTime time : times) {
-            for (int k = 0; k < time.count(); k++) {
-                all.set(time.from(k), time.latest(k));
-            }
-        }
+        times.forEach(time -> time.mark(all));
         return all;
     }
 

@@ -13,6 +13,7 @@ import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.Window;
 import rainward.soil.SoilRun;
+import rainward.weather.rain.RainAmount;
 import rainward.weather.trace.Traces;
 
 /**
@@ -26,9 +27,6 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain, 
 
     /** Rain of that much in an hour stops work; common practice, no source [mm]. */
     private static final double STOPPING_MM = 1;
-
-    /** What the weather services call measurable: 0.01 in [mm]. */
-    private static final double MEASURABLE_MM = 0.254;
 
     private static final Duration FIRMING_DAYS = Duration.ofDays(3);
 
@@ -130,7 +128,9 @@ public record StoppedHours(Map<Operation, BitSet> stopped, BitSet firmedByRain, 
                 for (int h = hour; h <= last && dryHours > 0; h++) {
                     mm += traces.rainMm()[h][t];
                 }
-                dry += mm < MEASURABLE_MM && traces.rainMm()[hour][t] < STOPPING_MM ? 1 : 0;
+                dry += mm < RainAmount.MEASURABLE_MM && traces.rainMm()[hour][t] < STOPPING_MM
+                        ? 1
+                        : 0;
             }
             return (double) dry / traces.count();
         }

@@ -2,6 +2,7 @@ package rainward.queue.shop;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -65,6 +66,13 @@ public final class OpenTime {
             }
         }
         return new OpenTime(shared);
+    }
+
+    /** Sets the minutes of every stretch. */
+    public void mark(BitSet minutes) {
+        for (int k = 0; k < count(); k++) {
+            minutes.set(from(k), latest(k));
+        }
     }
 
     public int count() {

@@ -61,11 +61,6 @@ public final class CrewSeason {
         }
     }
 
-    /** Runs a season by a policy. */
-    public static SeasonLog run(World world, Policy policy) {
-        return run(world, policy, TRIES);
-    }
-
     /** Runs a season by a policy, with so many tries of the planner each time. */
     public static SeasonLog run(World world, Policy policy, long tries) {
         Rounds rounds = new Rounds(world);
@@ -94,7 +89,7 @@ public final class CrewSeason {
             shift(morning);
             idleDays += workedHours == before ? 1 : 0;
         }
-        return new SeasonLog(sown, workedHours, roadKm, idleDays, foreman.changes());
+        return new SeasonLog(sown, roadKm, idleDays, foreman.changes());
     }
 
     private LocalDate day(Instant instant) {

@@ -49,19 +49,6 @@ public record Scene(Roster roster, List<Field> fields, CycleInput.Rules rules) {
                 rules);
     }
 
-    /** The same with another crew. */
-    public Scene with(Crew crew) {
-        return new Scene(
-                new Roster(roster.properties(), roster.mixes(), roster.recipes(), crew),
-                fields,
-                rules);
-    }
-
-    /** The same with fields listed in another order. */
-    public Scene listed(List<Field> order) {
-        return new Scene(roster, order, rules);
-    }
-
     /** A shift over ground, east and west by the length of a degree at either latitude. */
     private record Move(GeoPoint from, GeoPoint to) {
 

@@ -8,13 +8,11 @@ import rainward.farm.FieldCase;
  * What a crew did in a season.
  *
  * @param sown what was seeded, in order of time
- * @param workedHours of all machines [h]
  * @param roadKm that machines drove [km]
  * @param idleDays of the crew with fields open and no machine at work
  * @param changes of the order that the crew had been told
  */
-public record SeasonLog(
-        List<Sown> sown, double workedHours, double roadKm, int idleDays, int changes) {
+public record SeasonLog(List<Sown> sown, double roadKm, int idleDays, int changes) {
 
     public SeasonLog {
         sown = List.copyOf(sown);

@@ -34,9 +34,4 @@ public record Interval(double mean, double low, double high) {
                 means[(int) (0.025 * RESAMPLES)],
                 means[(int) Math.ceil(0.975 * RESAMPLES) - 1]);
     }
-
-    /** True where all of it lies above zero. */
-    public boolean clearOfZero() {
-        return low > 0;
-    }
 }

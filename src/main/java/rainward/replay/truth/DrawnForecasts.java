@@ -33,6 +33,9 @@ import rainward.weather.source.ForecastSeries;
  */
 public final class DrawnForecasts {
 
+    /** Common practice, no source: the files tell none, and evaporation hardly asks. */
+    private static final double ELEVATION_M = 200;
+
     private static final int PERIOD_HOURS = 12;
     private static final int PERIODS = 15;
 
@@ -181,14 +184,15 @@ public final class DrawnForecasts {
                 : year.days().get(index).weather().temps();
     }
 
+    /** Temperatures by month; rain of the whole cut, for one season has too few days by month. */
     private static Climate usual(StationYear year) {
         List<DailyWeather> days = year.days().stream().map(d -> d.weather()).toList();
+        RainClimate rain = RainClimate.of(days.stream()
+                .filter(d -> d.rainMm().isPresent())
+                .mapToDouble(d -> d.rainMm().getAsDouble())
+                .toArray());
         List<MonthlyClimate> months = new ArrayList<>();
         for (Month month : Month.values()) {
-            RainClimate rain = RainClimate.of(days.stream()
-                    .filter(d -> d.rainMm().isPresent())
-                    .mapToDouble(d -> d.rainMm().getAsDouble())
-                    .toArray());
             months.add(new MonthlyClimate(
                     month,
                     rain.wetChance(),
@@ -196,7 +200,7 @@ public final class DrawnForecasts {
                     mean(days, month, true),
                     mean(days, month, false)));
         }
-        return new Climate("of the station's own days", 200, months);
+        return new Climate("of the station's own days", ELEVATION_M, months);
     }
 
     private static double mean(List<DailyWeather> days, Month month, boolean low) {
