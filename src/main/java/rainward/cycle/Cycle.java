@@ -93,7 +93,7 @@ public final class Cycle {
     }
 
     /** Traces by property; properties without a forecast have none. */
-    private static Map<String, PointTraces> drawn(CycleInput input) {
+    static Map<String, PointTraces> drawn(CycleInput input) {
         Map<String, PointForecast> known = new TreeMap<>();
         input.weather()
                 .forEach((property, weather) ->

@@ -80,6 +80,25 @@ public final class Hindsight {
      * @return one seeding hour; empty where the weather does not reach past it
      */
     public static Optional<StandOutlook> of(Seeding seeding, ObservedWeather weather, ZoneId zone) {
+        return outlook(seeding, weather, Optional.empty(), StandModel.usual(), zone);
+    }
+
+    /**
+     * What became of it, and what may still become of it.
+     *
+     * @param seeding to look back on
+     * @param weather that came, from well before the seeding
+     * @param ahead courses of the weather from the end of that on, if there is a forecast
+     * @param model that is asked
+     * @param zone of the farm's days
+     * @return one seeding hour; empty where the weather does not reach past it
+     */
+    static Optional<StandOutlook> outlook(
+            Seeding seeding,
+            ObservedWeather weather,
+            Optional<Traces> ahead,
+            StandModel model,
+            ZoneId zone) {
         Instant hour = seeding.seededAt().truncatedTo(ChronoUnit.HOURS);
         Instant end = weather.air().end();
         if (!hour.isBefore(end.minus(Duration.ofHours(1)))
@@ -96,7 +115,9 @@ public final class Hindsight {
         SeedingConditions conditions =
                 FieldReckoning.conditions(seeding.item().field(), seeding.recipe(), method);
         SoilState state = ground.stateNow();
-        Traces traces = Stretch.trace(Stretch.of(weather, hour, end));
+        ObservedWeather came = Stretch.of(weather, hour, end);
+        Traces traces = ahead.map(next -> Stretch.traces(came, next))
+                .orElseGet(() -> Stretch.trace(came));
         SoilRun run = new SoilColumn(ground.soilAtSeeding(conditions.firmed()))
                 .run(
                         state,
@@ -104,8 +125,7 @@ public final class Hindsight {
                         List.of(SeedPlacement.depthCm(seeding.mix(), method)),
                         Machine.MassClass.MEDIUM)
                 .get(0);
-        return Optional.of(StandModel.usual()
-                .outlook(new StandCase(
-                        seeding.mix(), conditions, run, traces, new SeedingHours(hour, 1, zone))));
+        return Optional.of(model.outlook(new StandCase(
+                seeding.mix(), conditions, run, traces, new SeedingHours(hour, 1, zone))));
     }
 }

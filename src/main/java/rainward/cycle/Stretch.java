@@ -3,6 +3,9 @@ package rainward.cycle;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import rainward.farm.Require;
 import rainward.weather.past.ObservedWeather;
 import rainward.weather.sky.EvaporationDemand;
 import rainward.weather.sky.HourlyAir;
@@ -42,5 +45,59 @@ public final class Stretch {
             peak30MmPerH[h][0] = weather.rainMm()[h] * Traces.PEAK_30_OVER_HOUR;
         }
         return new Traces(weather.air(), weather.sun(), rainMm, peak30MmPerH);
+    }
+
+    /** The weather that came, then each course that it may take from there. */
+    static Traces traces(ObservedWeather came, Traces ahead) {
+        Require.that(
+                came.air().end().equals(ahead.start()),
+                "weather to " + came.air().end() + ", courses from " + ahead.start());
+        Traces known = trace(came);
+        HourlyAir air = came.air();
+        HourlyAir next = ahead.air();
+        return new Traces(
+                new HourlyAir(
+                        air.start(),
+                        joined(air.airTempC(), next.airTempC()),
+                        joined(air.dewPointC(), next.dewPointC()),
+                        joined(air.windMps(), next.windMps()),
+                        joined(air.skyCoverFraction(), next.skyCoverFraction())),
+                new EvaporationDemand(
+                        joined(came.sun().radiationMjPerM2(), ahead.sun().radiationMjPerM2()),
+                        joined(
+                                came.sun().referenceEvapotranspirationMm(),
+                                ahead.sun().referenceEvapotranspirationMm())),
+                joined(known.rainMm(), ahead.rainMm()),
+                joined(known.peak30MmPerH(), ahead.peak30MmPerH()));
+    }
+
+    private static double[] joined(double[] first, double[] then) {
+        return DoubleStream.concat(Arrays.stream(first), Arrays.stream(then)).toArray();
+    }
+
+    /** Hours of one course, spread over as many as there are then. */
+    private static double[][] joined(double[][] first, double[][] then) {
+        int count = then[0].length;
+        return Stream.concat(
+                        Arrays.stream(first).map(hour -> {
+                            double[] all = new double[count];
+                            Arrays.fill(all, hour[0]);
+                            return all;
+                        }),
+                        Arrays.stream(then))
+                .toArray(double[][]::new);
+    }
+
+    /** The first so many courses. */
+    static Traces first(Traces all, int count) {
+        int kept = Math.min(count, all.count());
+        return new Traces(
+                all.air(), all.sun(), first(all.rainMm(), kept), first(all.peak30MmPerH(), kept));
+    }
+
+    private static double[][] first(double[][] all, int count) {
+        return Arrays.stream(all)
+                .map(hour -> Arrays.copyOf(hour, count))
+                .toArray(double[][]::new);
     }
 }

@@ -152,13 +152,18 @@ final class DryJuly {
     }
 
     static PastWeather past(GeoPoint place, double yesterdayMm) {
+        return past(place, Map.of(1, yesterdayMm));
+    }
+
+    /** Dry for three weeks but for the rain of some days, told by how long ago they are. */
+    static PastWeather past(GeoPoint place, Map<Integer, Double> lateMm) {
         LocalDate monday = LocalDate.ofInstant(MONDAY_FIVE, ZONE);
         List<DailyWeather> days = IntStream.rangeClosed(1, DAYS_BEFORE)
                 .mapToObj(ago -> new DailyWeather(
                         monday.minusDays(ago),
                         Optional.of(new TempRange(17, 31)),
                         OptionalDouble.of(
-                                ago == 1 ? yesterdayMm : ago > 21 && ago % 5 == 0 ? 9 : 0),
+                                lateMm.getOrDefault(ago, ago > 21 && ago % 5 == 0 ? 9.0 : 0.0)),
                         DailyWeather.Sky.UNKNOWN))
                 .toList();
         return PastWeather.of(
