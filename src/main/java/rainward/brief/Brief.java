@@ -134,8 +134,18 @@ public record Brief(
      * @param sown what is in the ground
      * @param seededOn the farm's calendar day
      * @param lookOn first day on which a stand can be told from none
+     * @param why that is the day
      */
-    public record StandCheck(String field, String sown, LocalDate seededOn, LocalDate lookOn) {}
+    public record StandCheck(
+            String field, String sown, LocalDate seededOn, LocalDate lookOn, Why why) {
+
+        /** Why a field is to be looked at. */
+        public enum Why {
+            SHOULD_SHOW,
+            TAKEN_FOR_LOST,
+            TIME_IS_OVER
+        }
+    }
 
     /**
      * The season's aim.

@@ -116,8 +116,8 @@ public final class Hindsight {
                 FieldReckoning.conditions(seeding.item().field(), seeding.recipe(), method);
         SoilState state = ground.stateNow();
         ObservedWeather came = Stretch.of(weather, hour, end);
-        Traces traces = ahead.map(next -> Stretch.traces(came, next))
-                .orElseGet(() -> Stretch.trace(came));
+        Traces traces =
+                ahead.map(next -> Stretch.traces(came, next)).orElseGet(() -> Stretch.trace(came));
         SoilRun run = new SoilColumn(ground.soilAtSeeding(conditions.firmed()))
                 .run(
                         state,

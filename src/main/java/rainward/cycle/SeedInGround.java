@@ -41,7 +41,9 @@ public record SeedInGround(
     /** Share of the seed that must be gone before a stand is given up; our choice. */
     private static final double LOST_SHARE = 0.3;
 
-    /** Where so much of the seed still waits in dry soil, rain has not done its part; our choice. */
+    /**
+     * Where so much of the seed still waits in dry soil, rain has not done its part; our choice.
+     */
     private static final double DRY_SHARE = 0.5;
 
     /** What seed does. */
@@ -73,8 +75,7 @@ public record SeedInGround(
     }
 
     private static Optional<Hindsight.Seeding> seeding(FieldCase item, CycleInput input) {
-        Optional<Mix> mix =
-                Optional.ofNullable(input.roster().mixes().get(item.mix()));
+        Optional<Mix> mix = Optional.ofNullable(input.roster().mixes().get(item.mix()));
         return input.roster()
                 .recipeOf(item.field())
                 .filter(recipe -> input.weather().containsKey(item.field().property()))
@@ -119,10 +120,7 @@ public record SeedInGround(
      * @return empty where the weather on record does not reach back to it
      */
     public static Optional<SeedInGround> of(
-            Hindsight.Seeding seeding,
-            ObservedWeather past,
-            Optional<Traces> ahead,
-            ZoneId zone) {
+            Hindsight.Seeding seeding, ObservedWeather past, Optional<Traces> ahead, ZoneId zone) {
         Optional<Traces> courses = ahead.map(all -> Stretch.first(all, COURSES));
         return outlook(seeding, past, Optional.empty(), zone)
                 .flatMap(came -> outlook(seeding, past, courses, zone)
@@ -133,10 +131,7 @@ public record SeedInGround(
     }
 
     private static Optional<StandOutlook> outlook(
-            Hindsight.Seeding seeding,
-            ObservedWeather past,
-            Optional<Traces> ahead,
-            ZoneId zone) {
+            Hindsight.Seeding seeding, ObservedWeather past, Optional<Traces> ahead, ZoneId zone) {
         return Hindsight.outlook(seeding, past, ahead, patient(seeding, past, ahead), zone);
     }
 
@@ -148,7 +143,8 @@ public record SeedInGround(
             Hindsight.Seeding seeding, ObservedWeather past, Optional<Traces> ahead) {
         StandRules usual = StandRules.DEFAULT;
         StandRules.Beyond beyond = usual.beyond();
-        Instant end = ahead.map(all -> all.timeOf(all.hours())).orElse(past.air().end());
+        Instant end =
+                ahead.map(all -> all.timeOf(all.hours())).orElse(past.air().end());
         double daysKnown = Duration.between(seeding.seededAt(), end).toHours() / 24.0;
         double daysAfter = beyond.checkDays() - CycleInput.TRACE_HOURS / 24.0;
         return new StandModel(new StandRules(
@@ -168,9 +164,8 @@ public record SeedInGround(
         if (losses.stillDryFraction() > DRY_SHARE) {
             return State.DRY;
         }
-        double gone = losses.falseStartFraction()
-                + losses.washOutFraction()
-                + losses.heatFraction();
+        double gone =
+                losses.falseStartFraction() + losses.washOutFraction() + losses.heatFraction();
         return came.chance()[0] < LOST_CHANCE && gone > LOST_SHARE ? State.LOST : State.GROWING;
     }
 

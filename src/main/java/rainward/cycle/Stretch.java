@@ -96,8 +96,6 @@ public final class Stretch {
     }
 
     private static double[][] first(double[][] all, int count) {
-        return Arrays.stream(all)
-                .map(hour -> Arrays.copyOf(hour, count))
-                .toArray(double[][]::new);
+        return Arrays.stream(all).map(hour -> Arrays.copyOf(hour, count)).toArray(double[][]::new);
     }
 }

@@ -94,7 +94,8 @@ public final class BriefDays {
                         "Church West",
                         "three brassicas",
                         LocalDate.of(2026, 7, 8),
-                        LocalDate.of(2026, 7, 16))),
+                        LocalDate.of(2026, 7, 16),
+                        Brief.StandCheck.Why.SHOULD_SHOW)),
                 Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.83))),
                 List.of("Otter Knoll: is the gate on the east side open?"),
@@ -376,12 +377,14 @@ public final class BriefDays {
                                 "Mill 5",
                                 "three brassicas",
                                 LocalDate.of(2026, 8, 1),
-                                LocalDate.of(2026, 8, 8)),
+                                LocalDate.of(2026, 8, 8),
+                                Brief.StandCheck.Why.SHOULD_SHOW),
                         new Brief.StandCheck(
                                 "Church East",
                                 "three brassicas",
                                 LocalDate.of(2026, 8, 7),
-                                LocalDate.of(2026, 8, 14))),
+                                LocalDate.of(2026, 8, 14),
+                                Brief.StandCheck.Why.SHOULD_SHOW)),
                 Optional.of(new Brief.SeasonGoal(
                         SampleCrew.LAST_SOWING.atYear(2026), OptionalDouble.of(0.22))),
                 List.of(),

@@ -27,9 +27,8 @@ class SeedInGroundTest {
     }
 
     private static Map<String, SeedInGround> seeds(int sownDaysAgo, Map<Integer, Double> lateMm) {
-        Instant sownAt = DryJuly.MONDAY_FIVE
-                .minus(Duration.ofDays(sownDaysAgo))
-                .plus(Duration.ofHours(9));
+        Instant sownAt =
+                DryJuly.MONDAY_FIVE.minus(Duration.ofDays(sownDaysAgo)).plus(Duration.ofHours(9));
         FieldCase sown = new FieldCase(
                 DryJuly.field(FIELD, DryJuly.MILL, 2),
                 new FieldStatus(
@@ -78,9 +77,7 @@ class SeedInGroundTest {
         SeedInGround up = seed(12, Map.of(11, 20.0));
 
         assertThat(up.state()).isEqualTo(State.GROWING);
-        assertThat(up.emergence().p90Days())
-                .isEqualTo(up.emergence().p10Days())
-                .isLessThan(11.6);
+        assertThat(up.emergence().p90Days()).isEqualTo(up.emergence().p10Days()).isLessThan(11.6);
     }
 
     @Test
@@ -94,7 +91,8 @@ class SeedInGroundTest {
 
     @Test
     void seedSownBeforeItsSeasonComesUpAllTheSame() {
-        assertThat(DryJuly.BRASSICA.season().allowsSowing(LocalDate.of(2026, 7, 1))).isFalse();
+        assertThat(DryJuly.BRASSICA.season().allowsSowing(LocalDate.of(2026, 7, 1)))
+                .isFalse();
         assertThat(seed(12, Map.of(11, 20.0)).emergence().known()).isTrue();
     }
 

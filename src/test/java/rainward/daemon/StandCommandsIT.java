@@ -66,6 +66,34 @@ class StandCommandsIT {
     }
 
     @Test
+    void seedIsLookedAtOnceRainHasDoneItsPart() {
+        Desk later = weekAfterSeeding();
+
+        JsonNode dry = later.type("stand", "--json").json().path("checks").path(0);
+        assertThat(dry.path("field").asText()).isEqualTo("MP1 Orchard Strip");
+        assertThat(dry.path("due").asBoolean()).isFalse();
+
+        assertThat(later.type("rain", "Mill Pond", "1.2in", "--since", "2026-07-14 06:00")
+                        .exitCode())
+                .isZero();
+        Desk muchLater = desk.at(InventedWeather.MONDAY.plus(Duration.ofDays(16)));
+        JsonNode wet =
+                muchLater.type("stand", "MP1", "--json").json().path("checks").path(0);
+        assertThat(wet.path("seed").asText()).isEqualTo("GROWING");
+        assertThat(wet.path("look").asText()).isLessThan(dry.path("look").asText());
+        assertThat(wet.path("due").asBoolean()).isTrue();
+        assertThat(muchLater.type("brief").out())
+                .contains("MP1 Orchard Strip: turnip and rape, seeded Mon, Jul 13; a stand can be");
+    }
+
+    @Test
+    void fieldWithoutSeedHasNoDayToLook() {
+        assertThat(desk.type("stand", "MP1").err())
+                .contains("MP1 Orchard Strip has no seed in the ground");
+        assertThat(desk.type("stand").out()).contains("No seeded field waits for a look.");
+    }
+
+    @Test
     void wordsThatAreNoneAreRefusedWithThoseThatAre() {
         Desk later = weekAfterSeeding();
 

@@ -111,7 +111,8 @@ public final class BriefMaker {
                                 Literal.of(c.field()),
                                 Literal.of(c.sown()),
                                 c.seededOn(),
-                                c.lookOn()))
+                                c.lookOn(),
+                                c.why()))
                         .toList(),
                 season());
     }

@@ -16,18 +16,28 @@ import rainward.daemon.word.LookDesk;
             "",
             "It is kept beside the chance that the order gave at seeding, so that `rainward skill`",
             "can tell how good those chances are. A thin or failed field comes back into the order",
-            "from the first stage of its recipe, with what is still in season."
+            "from the first stage of its recipe, with what is still in season.",
+            "",
+            "Without a result it tells when to look: when a stand should show, by the weather since",
+            "the seed went in and the forecast, and not before rain has done its part."
         })
 public final class StandCommand extends OfficeCommand {
 
     @Parameters(
             index = "0",
+            arity = "0..1",
             paramLabel = "FIELD",
-            description = "The field, or the beginning of its name.")
-    String field = "";
+            description = "The field, or the beginning of its name; without it, all seeded ones.")
+    @Nullable
+    String field;
 
-    @Parameters(index = "1", paramLabel = "RESULT", description = "up, thin or failed.")
-    String result = "";
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "RESULT",
+            description = "up, thin or failed; without it, when to look.")
+    @Nullable
+    String result;
 
     @Option(
             names = "--cause",
@@ -59,6 +69,11 @@ public final class StandCommand extends OfficeCommand {
 
     @Override
     protected int work(Office office) {
+        if (field == null || result == null) {
+            StandDays days = StandDays.of(office, Optional.ofNullable(field));
+            show(days, () -> days.text(office));
+            return 0;
+        }
         LookDesk.Said said = new LookDesk.Said(
                 field,
                 result,

@@ -12,12 +12,9 @@ import rainward.brief.Brief;
 import rainward.brief.making.BriefInput;
 import rainward.cycle.Cycle;
 import rainward.daemon.yard.SupplyDesk;
-import rainward.farm.FieldCase;
-import rainward.farm.FieldState;
-import rainward.farm.Property;
+import rainward.input.check.CheckDay;
 import rainward.input.load.LoadSheet;
 import rainward.store.Books;
-import rainward.weather.past.PastWeather;
 import rainward.weather.sky.HourlyAir;
 import rainward.weather.source.Credits;
 import rainward.weather.source.ForecastSeries;
@@ -28,11 +25,9 @@ final class BriefDesk {
     static final String LAST_BRIEF = "last brief";
 
     private final Office office;
-    private final PastDesk past;
 
     BriefDesk(Office office) {
         this.office = office;
-        this.past = new PastDesk(office);
     }
 
     /**
@@ -87,21 +82,23 @@ final class BriefDesk {
     }
 
     private List<Brief.StandCheck> standChecks(Books books, Instant now) {
-        StandChecks checks = new StandChecks(office.zone());
-        List<Brief.StandCheck> due = new ArrayList<>();
-        List<FieldCase> seeded = books.cases().stream()
-                .filter(item -> item.status().state() == FieldState.SEEDED)
-                .toList();
-        for (Property property : books.fields().properties()) {
-            List<FieldCase> here = seeded.stream()
-                    .filter(c -> c.field().property().equals(property.name()))
-                    .toList();
-            if (!here.isEmpty()) {
-                PastWeather weather = past.of(books, property, now);
-                here.forEach(item -> checks.of(item, weather).ifPresent(due::add));
-            }
-        }
-        return due;
+        return new StandChecks(office)
+                .all(books, now).stream()
+                        .map(check -> new Brief.StandCheck(
+                                check.item().field().name(),
+                                check.item().mix(),
+                                check.day().sownOn(),
+                                check.due(),
+                                why(check.day().reason())))
+                        .toList();
+    }
+
+    private static Brief.StandCheck.Why why(CheckDay.Reason reason) {
+        return switch (reason) {
+            case SHOULD_SHOW -> Brief.StandCheck.Why.SHOULD_SHOW;
+            case TAKEN_FOR_LOST -> Brief.StandCheck.Why.TAKEN_FOR_LOST;
+            case TIME_IS_OVER -> Brief.StandCheck.Why.TIME_IS_OVER;
+        };
     }
 
     private static List<Brief.Undelivered> undelivered(Books books, Instant now) {

@@ -36,7 +36,8 @@ public final class PlanningDesk {
         return Cycle.run(input, effort());
     }
 
-    private CycleInput input(Books books, Instant now) {
+    /** What a round starts from, out of the records. */
+    CycleInput input(Books books, Instant now) {
         Map<String, CycleInput.PropertyWeather> weather = new TreeMap<>();
         for (Property property : books.fields().properties()) {
             weather.put(

@@ -156,35 +156,46 @@ class StandCheckTest {
 
     @Nested
     class DueDays {
-        private final CheckDay.Emergence week = new CheckDay.Emergence(3.2, 7.4);
+        private static final LocalDate SEASON_END = SOWN.plusDays(40);
+
+        private final Optional<CheckDay.Emergence> week =
+                Optional.of(new CheckDay.Emergence(3.2, 5, 7.4));
 
         @Test
         void theCheckIsDueAtTheLateEndOfTheRange() {
-            CheckDay day = new CheckDay(SOWN, Optional.of(SOWN.plusDays(1)), week);
+            CheckDay day = new CheckDay(SOWN, CheckDay.Seed.GROWING, week, SEASON_END);
 
-            assertThat(day.due()).contains(SOWN.plusDays(8));
             assertThat(day.isDue(SOWN.plusDays(7))).isFalse();
             assertThat(day.isDue(SOWN.plusDays(8))).isTrue();
+            assertThat(day.reason()).isEqualTo(CheckDay.Reason.SHOULD_SHOW);
         }
 
         @Test
-        void drySeedIsNotLookedAt() {
-            CheckDay day = new CheckDay(SOWN, Optional.empty(), week);
+        void drySeedIsNotLookedAtBeforeItsSeasonIsOver() {
+            CheckDay day = new CheckDay(SOWN, CheckDay.Seed.DRY, week, SEASON_END);
 
-            assertThat(day.isDue(SOWN.plusDays(60))).isFalse();
-            assertThat(day.words()).contains("waits for rain");
+            assertThat(day.isDue(SEASON_END.minusDays(1))).isFalse();
+            assertThat(day.isDue(SEASON_END)).isTrue();
+            assertThat(day.reason()).isEqualTo(CheckDay.Reason.TIME_IS_OVER);
         }
 
         @Test
-        void rainThatComesLateMovesTheCheck() {
-            assertThat(new CheckDay(SOWN, Optional.of(SOWN.plusDays(9)), week).due())
-                    .contains(SOWN.plusDays(13));
+        void lostSeedIsLookedAtToday() {
+            CheckDay day = new CheckDay(SOWN, CheckDay.Seed.LOST, Optional.empty(), SEASON_END);
+
+            assertThat(day.isDue(SOWN.plusDays(2))).isTrue();
+            assertThat(day.reason()).isEqualTo(CheckDay.Reason.TAKEN_FOR_LOST);
         }
 
         @Test
-        void rainBeforeSeedingIsAFault() {
-            assertThatThrownBy(() -> new CheckDay(SOWN, Optional.of(SOWN.minusDays(1)), week))
-                    .hasMessageContaining("before seeding");
+        void seedThatComesTooLateIsLookedAtWhenItsSeasonIsOver() {
+            CheckDay day = new CheckDay(SOWN, CheckDay.Seed.GROWING, week, SOWN.plusDays(6));
+
+            assertThat(day.isDue(SOWN.plusDays(6))).isTrue();
+            assertThat(day.reason()).isEqualTo(CheckDay.Reason.TIME_IS_OVER);
+            assertThat(new CheckDay(SOWN, CheckDay.Seed.DRY, week, SOWN.minusDays(3)).due(SOWN))
+                    .as("sown after its season")
+                    .isEqualTo(SOWN);
         }
     }
 
