@@ -48,6 +48,8 @@ class PartsFlowTest {
                     "record",
                     "spread",
                     "stock"),
+            "cycle",
+            List.of("ground", "", "sheet"),
             "replay",
             List.of("truth", "crew", "score", ""),
             "feed",

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rainward.cycle.ground.SoilWord;
 import rainward.farm.FieldCase;
 import rainward.farm.Require;
 import rainward.farm.Roster;
@@ -15,7 +16,6 @@ import rainward.farm.UnitSystem;
 import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
-import rainward.soil.SoilState;
 import rainward.weather.alert.PublicAlert;
 import rainward.weather.climate.Climate;
 import rainward.weather.past.PastWeather;
@@ -108,7 +108,6 @@ public record CycleInput(
     /**
      * How it is reckoned.
      *
-     * @param climate of the region
      * @param draw how the weather is drawn
      * @param workableConfidence share of traces in which ground must be fit for an hour to be
      *     planned, 0 to 1
@@ -177,12 +176,4 @@ public record CycleInput(
             words = Map.copyOf(words);
         }
     }
-
-    /**
-     * What somebody who dug said of the soil at seed depth.
-     *
-     * @param at when
-     * @param word what
-     */
-    public record SoilWord(Instant at, SoilState.Word word) {}
 }

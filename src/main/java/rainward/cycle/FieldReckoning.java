@@ -8,21 +8,22 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rainward.cycle.ground.BedToCome;
+import rainward.cycle.ground.GroundEvent;
+import rainward.cycle.ground.GroundMemory;
+import rainward.cycle.ground.GroundPast;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Machine;
 import rainward.farm.Mix;
 import rainward.farm.Operation;
 import rainward.farm.Recipe;
-import rainward.farm.SeedingMethod;
 import rainward.queue.pace.StoppedHours;
-import rainward.readiness.Readiness;
 import rainward.soil.FieldSoil;
 import rainward.soil.SoilRun;
 import rainward.soil.SoilState;
 import rainward.soil.column.SoilColumn;
 import rainward.stand.SeedPlacement;
-import rainward.stand.SeedingConditions;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
@@ -36,38 +37,47 @@ import rainward.weather.trace.Traces;
  * @param recipe its chain of stages
  * @param traces weather of its property
  * @param soil on every trace at the depth of the wanted mix
- * @param stands one a mix, the wanted one first
+ * @param questions of the stand model, one a mix, the wanted one first
+ * @param stands its answers
  * @param stopped hours in which work must not go on
- * @param readiness of the field now
  */
 record FieldReckoning(
         FieldCase item,
         Recipe recipe,
         Traces traces,
         SoilRun soil,
+        List<StandCase> questions,
         List<StandOutlook> stands,
-        StoppedHours stopped,
-        Readiness readiness) {
+        StoppedHours stopped) {
 
     FieldReckoning {
+        questions = List.copyOf(questions);
         stands = List.copyOf(stands);
     }
 
     /** Reckons one field. */
-    static FieldReckoning of(FieldCase item, Recipe recipe, Traces traces, CycleInput input) {
+    static FieldReckoning of(
+            FieldCase item, Recipe recipe, Traces traces, CycleInput input, GroundMemory memory) {
         Field field = item.field();
         List<Mix> mixes = input.roster().mixesOf(field);
-        SeedingMethod method = recipe.seeding().limits().method().orElse(SeedingMethod.DRILLED);
-        SeedingConditions conditions = conditions(field, recipe, method);
-        List<Double> depths =
-                mixes.stream().map(m -> SeedPlacement.depthCm(m, method)).toList();
-        List<SoilRun> runs = soilRuns(item, recipe, traces, depths, input);
-        SeedingHours hours = new SeedingHours(traces.start(), CycleInput.PLAN_HOURS, input.zone());
-        StandModel model = StandModel.usual();
-        List<StandCase> questions = IntStream.range(0, mixes.size())
-                .mapToObj(m -> new StandCase(mixes.get(m), conditions, runs.get(m), traces, hours))
+        BedToCome bed = BedToCome.of(field, recipe);
+        List<Double> depths = mixes.stream()
+                .map(m -> SeedPlacement.depthCm(m, bed.method()))
                 .toList();
-        List<StandOutlook> stands = questions.stream().map(model::outlook).toList();
+        GroundPast past = new GroundPast(
+                item,
+                Optional.of(recipe),
+                weatherOf(field, input).past().weather(),
+                input.memory().words().getOrDefault(field.name(), List.of()));
+        FieldSoil soil = past.soilAtSeeding(bed.conditions().firmed());
+        List<SoilRun> runs = new SoilColumn(soil)
+                .run(atSeeding(past, soil, memory), traces, depths, heaviest(input));
+        SeedingHours hours = new SeedingHours(traces.start(), CycleInput.PLAN_HOURS, input.zone());
+        List<StandCase> questions = IntStream.range(0, mixes.size())
+                .mapToObj(m -> new StandCase(
+                        mixes.get(m), bed.conditions(), runs.get(m), traces, hours))
+                .toList();
+        StandModel model = StandModel.usual();
         StoppedHours stopped = new AlertStops(weatherOf(field, input).alerts(), input.planHorizon())
                 .beside(StoppedHours.of(
                         recipe, traces, runs.get(0), input.planHorizon(), caution(input)));
@@ -76,9 +86,20 @@ record FieldReckoning(
                 recipe,
                 traces,
                 runs.get(0),
-                stands,
-                stopped,
-                new Readying(input).of(item, questions, stands));
+                questions,
+                questions.stream().map(model::outlook).toList(),
+                stopped);
+    }
+
+    /**
+     * The seedbed is run as it will lie when seed goes in. A field that still waits for tillage is
+     * mixed now: what matters for its seed is the bed, and tillage comes within days of it.
+     */
+    private static SoilState atSeeding(GroundPast past, FieldSoil bed, GroundMemory memory) {
+        SoilState now = past.stateNow(memory);
+        return past.untilled()
+                ? new GroundEvent.Worked(now.at(), Operation.TILL).after(now, bed)
+                : now;
     }
 
     private static StoppedHours.Caution caution(CycleInput input) {
@@ -86,44 +107,10 @@ record FieldReckoning(
                 input.rules().workableConfidence(), StoppedHours.Caution.USUAL.fairRainMm());
     }
 
-    /**
-     * The seedbed is run as it will lie when seed goes in. A field that still waits for tillage is
-     * mixed now: what matters for its seed is the bed, and tillage comes within days of it.
-     */
-    private static List<SoilRun> soilRuns(
-            FieldCase item, Recipe recipe, Traces traces, List<Double> depths, CycleInput input) {
-        Field field = item.field();
-        GroundPast past = new GroundPast(
-                item,
-                Optional.of(recipe),
-                weatherOf(field, input).past().weather(),
-                input.memory().words().getOrDefault(field.name(), List.of()));
-        FieldSoil bed = past.soilAtSeeding(firmed(recipe));
-        SoilState now = past.stateNow();
-        if (past.untilled()) {
-            now = new GroundEvent.Worked(now.at(), Operation.TILL).after(now, bed);
-        }
-        return new SoilColumn(bed).run(now, traces, depths, heaviest(input));
-    }
-
     /** A field is reckoned only where its property has weather. */
     private static CycleInput.PropertyWeather weatherOf(Field field, CycleInput input) {
         return Objects.requireNonNull(
                 input.weather().get(field.property()), "no weather of " + field.property());
-    }
-
-    static SeedingConditions conditions(Field field, Recipe recipe, SeedingMethod method) {
-        return new SeedingConditions(
-                method,
-                field.ground().texture(),
-                field.ground().slopeFraction(),
-                firmed(recipe),
-                0);
-    }
-
-    private static boolean firmed(Recipe recipe) {
-        return recipe.seeding().limits().method().equals(Optional.of(SeedingMethod.ROLLED))
-                || recipe.stages().stream().anyMatch(s -> s.operation() == Operation.FIRM);
     }
 
     /** The heaviest machine that tills or seeds decides what the ground must carry. */

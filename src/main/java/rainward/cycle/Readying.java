@@ -7,8 +7,6 @@ import rainward.farm.FieldCase;
 import rainward.readiness.Readiness;
 import rainward.readiness.ReadinessCase;
 import rainward.readiness.ReadinessModel;
-import rainward.stand.StandCase;
-import rainward.stand.StandOutlook;
 
 /** Asks the readiness model about every field. */
 final class Readying {
@@ -26,24 +24,18 @@ final class Readying {
         return of(item, Optional.empty());
     }
 
-    /**
-     * A field that was reckoned.
-     *
-     * @param item the field
-     * @param questions of the stand model, one a mix
-     * @param stands its answers
-     */
-    Readiness of(FieldCase item, List<StandCase> questions, List<StandOutlook> stands) {
-        List<ReadinessCase.Option> options = IntStream.range(0, stands.size())
-                .mapToObj(m -> new ReadinessCase.Option(questions.get(m), stands.get(m)))
+    /** A field that was reckoned. */
+    Readiness of(FieldReckoning field) {
+        List<ReadinessCase.Option> options = IntStream.range(0, field.stands().size())
+                .mapToObj(m -> new ReadinessCase.Option(
+                        field.questions().get(m), field.stands().get(m)))
                 .toList();
-        StandCase wanted = questions.get(0);
         Optional<ReadinessCase.Ahead> ahead = Optional.ofNullable(
-                        input.weather().get(item.field().property()))
+                        input.weather().get(field.item().field().property()))
                 .flatMap(CycleInput.PropertyWeather::forecast)
                 .map(f -> new ReadinessCase.Ahead(
-                        f.stamp(), wanted.traces(), wanted.soil(), options));
-        return of(item, ahead);
+                        f.stamp(), field.traces(), field.soil(), options));
+        return of(field.item(), ahead);
     }
 
     private Readiness of(FieldCase item, Optional<ReadinessCase.Ahead> ahead) {

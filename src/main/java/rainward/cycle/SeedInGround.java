@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rainward.cycle.ground.Hindsight;
+import rainward.cycle.ground.Stretch;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.Mix;
@@ -62,7 +64,7 @@ public record SeedInGround(
                 .filter(item -> item.status().state() == FieldState.SEEDED)
                 .toList();
         Map<String, SeedInGround> all = new TreeMap<>();
-        Map<String, PointTraces> drawn = seeded.isEmpty() ? Map.of() : Cycle.drawn(input);
+        Map<String, PointTraces> drawn = seeded.isEmpty() ? Map.of() : Sky.drawn(input);
         seeded.forEach(item -> seeding(item, input)
                 .flatMap(seeding -> of(
                         seeding,
@@ -132,7 +134,7 @@ public record SeedInGround(
 
     private static Optional<StandOutlook> outlook(
             Hindsight.Seeding seeding, ObservedWeather past, Optional<Traces> ahead, ZoneId zone) {
-        return Hindsight.outlook(seeding, past, ahead, patient(seeding, past, ahead), zone);
+        return Hindsight.plain().outlook(seeding, past, ahead, patient(seeding, past, ahead), zone);
     }
 
     /**

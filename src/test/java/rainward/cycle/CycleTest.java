@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import rainward.cycle.ground.SoilWord;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
@@ -157,7 +158,7 @@ class CycleTest {
     @Test
     void whatSomebodySawOutranksWhatWasReckoned() {
         CycleInput dry = DryJuly.input(FIELDS, DryJuly.stormAhead());
-        CycleInput.SoilWord wet = new CycleInput.SoilWord(DryJuly.MONDAY_FIVE, SoilState.Word.WET);
+        SoilWord wet = new SoilWord(DryJuly.MONDAY_FIVE, SoilState.Word.WET);
         CycleInput told = new CycleInput(
                 dry.asOf(),
                 dry.roster(),

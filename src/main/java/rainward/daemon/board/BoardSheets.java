@@ -3,8 +3,8 @@ package rainward.daemon.board;
 import java.util.List;
 import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
-import rainward.cycle.OrderSheet;
-import rainward.cycle.ReadySheet;
+import rainward.cycle.sheet.OrderSheet;
+import rainward.cycle.sheet.ReadySheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 

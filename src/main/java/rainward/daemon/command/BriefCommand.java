@@ -14,7 +14,7 @@ import rainward.brief.calendar.WorkCalendar;
 import rainward.brief.post.Letter;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.post.Recipient;
-import rainward.cycle.OrderSheet;
+import rainward.cycle.sheet.OrderSheet;
 import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;

@@ -10,7 +10,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rainward.cycle.Cycle;
-import rainward.cycle.OrderSheet;
+import rainward.cycle.sheet.OrderSheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.farm.Quantity;

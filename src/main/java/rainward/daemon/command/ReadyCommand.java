@@ -13,8 +13,8 @@ import picocli.CommandLine.Parameters;
 import rainward.brief.FieldPanel;
 import rainward.brief.picture.FieldChart;
 import rainward.cycle.Outlook;
-import rainward.cycle.ReadySheet;
-import rainward.cycle.WeatherSheet;
+import rainward.cycle.sheet.ReadySheet;
+import rainward.cycle.sheet.WeatherSheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.daemon.office.Refusal;
@@ -55,7 +55,7 @@ public final class ReadyCommand extends OfficeCommand {
         if (picture != null && one.isEmpty()) {
             throw Refusal.badInput("A picture shows one field: name it before --picture.");
         }
-        Outlook outlook = new PlanningDesk(office).reckon().outlook();
+        Outlook outlook = new PlanningDesk(office).standing();
         List<ReadySheet> sheets = ReadySheet.of(outlook, office.zone()).stream()
                 .filter(sheet -> one.isEmpty() || one.get().equals(sheet.field()))
                 .toList();

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
-import rainward.cycle.ReadySheet;
+import rainward.cycle.sheet.ReadySheet;
 import rainward.daemon.office.Office;
 import rainward.farm.UnitSystem;
 import rainward.readiness.Figures;

@@ -1,6 +1,7 @@
 package rainward.daemon.command;
 
-import java.time.Instant;
+import static rainward.cycle.sheet.Shown.local;
+
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -70,10 +71,6 @@ public final class WindowsCommand extends OfficeCommand {
                     local(fit.lastSafeStart(), zone),
                     fit.chance());
         }
-    }
-
-    private static OffsetDateTime local(Instant at, ZoneId zone) {
-        return at.atZone(zone).toOffsetDateTime();
     }
 
     @Override

@@ -6,7 +6,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import rainward.cycle.Cycle;
 import rainward.cycle.CycleInput;
+import rainward.cycle.Outlook;
 import rainward.farm.Property;
+import rainward.queue.plan.Planner;
 import rainward.queue.problem.Plan;
 import rainward.queue.search.Effort;
 import rainward.store.Books;
@@ -31,9 +33,22 @@ public final class PlanningDesk {
 
     /** Reckons a round as of now; nothing is written. */
     public Cycle.Result reckon() {
+        return Cycle.run(input(), effort());
+    }
+
+    /** How fields stand as of now, beside the order that was given out last. */
+    public Outlook standing() {
+        return Cycle.of(input()).unordered();
+    }
+
+    /** An order as of now; nothing is written. */
+    public Plan plan() {
+        return Planner.plan(Cycle.of(input()).problem(), effort());
+    }
+
+    private CycleInput input() {
         Instant now = office.now();
-        CycleInput input = office.store().read(books -> input(books, now));
-        return Cycle.run(input, effort());
+        return office.store().read(books -> input(books, now));
     }
 
     /** What a round starts from, out of the records. */

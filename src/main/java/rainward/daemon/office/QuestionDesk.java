@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import rainward.cycle.Cycle;
-import rainward.cycle.CycleInput;
+import rainward.cycle.ground.SoilWord;
 import rainward.farm.Property;
 import rainward.farm.Window;
 import rainward.input.load.LoadSheet;
@@ -52,7 +52,7 @@ final class QuestionDesk {
                 .min(Comparator.comparing(item -> item.work().from()))
                 .map(PlanItem::place)
                 .filter(place -> words.getOrDefault(place.field(), List.of()).stream()
-                        .map(CycleInput.SoilWord::at)
+                        .map(SoilWord::at)
                         .noneMatch(at -> at.isAfter(since)))
                 .map(place -> place.field() + ": how is the soil at seed depth? It is seeded "
                         + "first, and nobody has dug there in a week. Answer with: rainward soil \""

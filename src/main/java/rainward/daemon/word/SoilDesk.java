@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import rainward.cycle.CycleInput.SoilWord;
+import rainward.cycle.ground.SoilWord;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;

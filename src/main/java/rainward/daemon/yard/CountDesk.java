@@ -52,7 +52,7 @@ public final class CountDesk {
      * hand makes of it, and empty where there is none.
      */
     public List<NextMix> next(Field field) {
-        Outlook outlook = new PlanningDesk(office).reckon().outlook();
+        Outlook outlook = new PlanningDesk(office).standing();
         LocalDate today = LocalDate.ofInstant(office.now(), office.zone());
         List<Mix> wished = office.roster().mixesOf(field);
         return NextMix.ranked(

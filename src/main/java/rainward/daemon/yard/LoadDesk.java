@@ -34,7 +34,7 @@ public final class LoadDesk {
                 .read(books -> books.plans().lastAt(end))
                 .map(PlanLog.GivenPlan::plan)
                 .filter(plan -> plan.asOf().isAfter(start.minus(OLD_ORDER)))
-                .orElseGet(() -> new PlanningDesk(office).reckon().outlook().plan());
+                .orElseGet(() -> new PlanningDesk(office).plan());
     }
 
     /** What goes on the trucks on a day. */

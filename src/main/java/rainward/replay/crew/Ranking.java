@@ -65,7 +65,7 @@ final class Ranking implements Foreman {
                 .map(f -> f.field().property())
                 .distinct()
                 .collect(Collectors.toMap(
-                        Function.identity(), p -> arrival(rounds.forecast(p, now))));
+                        Function.identity(), p -> arrival(world.forecast(p, now))));
         fields.forEach(
                 f -> figure.put(f.field().name(), byProperty.get(f.field().property())));
     }

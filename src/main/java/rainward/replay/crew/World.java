@@ -7,7 +7,9 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import rainward.cycle.Hindsight;
+import java.util.concurrent.ConcurrentHashMap;
+import rainward.cycle.ground.GroundMemory;
+import rainward.cycle.ground.Hindsight;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
@@ -17,6 +19,8 @@ import rainward.farm.Property;
 import rainward.farm.Window;
 import rainward.replay.truth.DrawnForecasts;
 import rainward.replay.truth.TrueWeather;
+import rainward.weather.climate.Climate;
+import rainward.weather.source.ForecastSeries;
 
 /** One season as it truly goes: weather, ground that stops work, breakdowns, forecasts. */
 public final class World {
@@ -26,15 +30,16 @@ public final class World {
     private final TrueWeather weather;
     private final DrawnForecasts forecasts;
     private final Luck luck;
+    private final GroundMemory ground = GroundMemory.ofSeason();
     private final Map<String, Map<Operation, BitSet>> stopped = new HashMap<>();
+    private final Map<String, ForecastSeries> issued = new ConcurrentHashMap<>();
 
     /**
      * Builds it.
      *
      * @param scene crew and fields, laid around the station
      * @param weather true at their properties, from two months before the season to weeks after it
-     * @param start first day
-     * @param days of the season
+     * @param span its days
      * @param seed of forecasts and luck
      */
     public World(Scene scene, TrueWeather weather, Span span, long seed) {
@@ -45,8 +50,11 @@ public final class World {
         this.season = new Window(from, from.plus(Duration.ofDays(span.days())));
         this.forecasts = new DrawnForecasts(weather, scene.roster().crew().zone(), seed);
         this.luck = new Luck(scene.roster().crew().machines(), season, seed);
+        Map<Alike, Map<Operation, BitSet>> reckoned = new HashMap<>();
         for (Field field : scene.fields()) {
-            stopped.put(field.name(), ground(field));
+            Alike alike =
+                    new Alike(field.property(), field.ground(), field.wish().recipe());
+            stopped.put(field.name(), reckoned.computeIfAbsent(alike, a -> stops(field)));
         }
     }
 
@@ -58,10 +66,13 @@ public final class World {
      */
     public record Span(LocalDate start, int days) {}
 
-    private Map<Operation, BitSet> ground(Field field) {
+    /** Fields that the same hours stop. */
+    private record Alike(String property, Field.Ground ground, String recipe) {}
+
+    private Map<Operation, BitSet> stops(Field field) {
         return scene.roster()
                 .recipeOf(field)
-                .map(recipe -> Hindsight.stopped(
+                .map(recipe -> hindsight().stopped(
                                 new FieldCase(field, FieldStatus.UNTOUCHED),
                                 recipe,
                                 weather.at(field.property()),
@@ -87,8 +98,27 @@ public final class World {
         return weather;
     }
 
-    DrawnForecasts forecasts() {
-        return forecasts;
+    /** Looks back on fields under the weather that came. */
+    public Hindsight hindsight() {
+        return new Hindsight(ground);
+    }
+
+    /** What is known of the soil under that weather; it holds for all policies. */
+    GroundMemory ground() {
+        return ground;
+    }
+
+    /** The climate that forecasts fall back on. */
+    Climate usual() {
+        return forecasts.usual();
+    }
+
+    /** The newest forecast for a property: that of 5 o'clock, the same for every policy. */
+    ForecastSeries forecast(String property, Instant now) {
+        LocalDate day = LocalDate.ofInstant(
+                now.minus(Duration.ofHours(5)), scene.roster().crew().zone());
+        return issued.computeIfAbsent(
+                property + day, key -> forecasts.of(property(property), day));
     }
 
     Luck luck() {

@@ -5,11 +5,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
-import rainward.cycle.Hindsight;
+import rainward.cycle.ground.Hindsight;
 import rainward.farm.Field;
 import rainward.farm.Mix;
 import rainward.farm.Roster;
 import rainward.replay.crew.SeasonLog;
+import rainward.replay.crew.World;
 import rainward.replay.score.FieldResult.Cause;
 import rainward.replay.score.FieldResult.Fate;
 import rainward.replay.truth.TrueWeather;
@@ -35,10 +36,12 @@ final class Harvest {
 
     private final Roster roster;
     private final TrueWeather weather;
+    private final Hindsight hindsight;
 
-    Harvest(Roster roster, TrueWeather weather) {
-        this.roster = roster;
-        this.weather = weather;
+    Harvest(World world) {
+        this.roster = world.scene().roster();
+        this.weather = world.weather();
+        this.hindsight = world.hindsight();
     }
 
     FieldResult of(SeasonLog.Sown sown) {
@@ -58,7 +61,8 @@ final class Harvest {
     private Fate byModel(SeasonLog.Sown sown, Mix mix) {
         Hindsight.Seeding seeding = new Hindsight.Seeding(
                 sown.item(), roster.recipeOf(sown.item().field()).orElseThrow(), mix, sown.at());
-        return Hindsight.of(seeding, weatherOf(sown), zone())
+        return hindsight
+                .of(seeding, weatherOf(sown), zone())
                 .map(Harvest::fate)
                 .orElse(new Fate(false, 0, Cause.DRY));
     }

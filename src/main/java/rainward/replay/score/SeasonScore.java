@@ -68,7 +68,7 @@ public record SeasonScore(
 
     /** Judges what a crew did. */
     public static SeasonScore of(Policy policy, SeasonLog log, World world) {
-        Harvest harvest = new Harvest(world.scene().roster(), world.weather());
+        Harvest harvest = new Harvest(world);
         List<FieldResult> fields = log.sown().stream().map(harvest::of).toList();
         return new SeasonScore(
                 policy,

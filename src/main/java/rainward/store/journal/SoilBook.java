@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import rainward.cycle.CycleInput.SoilWord;
+import rainward.cycle.ground.SoilWord;
 import rainward.soil.SoilState.Word;
 
 /** What people who dug said of the soil at seed depth; lines of the journal, like all they say. */

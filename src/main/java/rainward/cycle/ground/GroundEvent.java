@@ -1,4 +1,4 @@
-package rainward.cycle;
+package rainward.cycle.ground;
 
 import java.time.Instant;
 import rainward.farm.Operation;
@@ -7,7 +7,7 @@ import rainward.soil.SoilState;
 import rainward.soil.SurfaceCondition;
 
 /** Something that changes the top of a field or what is known of it. */
-sealed interface GroundEvent {
+public sealed interface GroundEvent {
 
     /** A disk or a tiller turns over that much [cm]; common practice, no source. */
     double TILLED_DEPTH_CM = 10;
@@ -29,7 +29,8 @@ sealed interface GroundEvent {
      */
     record Worked(Instant at, Operation operation) implements GroundEvent {
 
-        static boolean touchesTheTop(Operation operation) {
+        /** True where seed depth feels it. */
+        public static boolean touchesTheTop(Operation operation) {
             return switch (operation) {
                 case DISK, TILL, SEED, FIRM -> true;
                 case MOW, SPRAY, SPREAD -> false;

@@ -1,4 +1,4 @@
-package rainward.cycle;
+package rainward.cycle.ground;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -10,14 +10,11 @@ import rainward.farm.FieldCase;
 import rainward.farm.Machine;
 import rainward.farm.Mix;
 import rainward.farm.Recipe;
-import rainward.farm.SeedingMethod;
 import rainward.farm.Window;
 import rainward.queue.pace.StoppedHours;
 import rainward.soil.SoilRun;
-import rainward.soil.SoilState;
 import rainward.soil.column.SoilColumn;
 import rainward.stand.SeedPlacement;
-import rainward.stand.SeedingConditions;
 import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
@@ -31,7 +28,21 @@ import rainward.weather.trace.Traces;
  */
 public final class Hindsight {
 
-    private Hindsight() {}
+    private final GroundMemory memory;
+
+    /**
+     * Looks back.
+     *
+     * @param memory of the ground under the weather that it will be asked about
+     */
+    public Hindsight(GroundMemory memory) {
+        this.memory = memory;
+    }
+
+    /** Looks back once. */
+    public static Hindsight plain() {
+        return new Hindsight(GroundMemory.none());
+    }
 
     /**
      * A seeding to look back on.
@@ -53,7 +64,7 @@ public final class Hindsight {
      * @param span full hours that are judged
      * @param heaviest machine that must be carried
      */
-    public static StoppedHours stopped(
+    public StoppedHours stopped(
             FieldCase item,
             Recipe recipe,
             ObservedWeather weather,
@@ -66,7 +77,7 @@ public final class Hindsight {
                 List.of());
         Traces traces = Stretch.trace(Stretch.of(weather, span.from(), span.to()));
         SoilRun run = new SoilColumn(ground.soilAtSeeding(true))
-                .run(ground.stateNow(), traces, List.of(2.0), heaviest)
+                .run(ground.stateNow(memory), traces, List.of(2.0), heaviest)
                 .get(0);
         return StoppedHours.of(recipe, traces, run, span, StoppedHours.Caution.USUAL);
     }
@@ -79,7 +90,7 @@ public final class Hindsight {
      * @param zone of the farm's days
      * @return one seeding hour; empty where the weather does not reach past it
      */
-    public static Optional<StandOutlook> of(Seeding seeding, ObservedWeather weather, ZoneId zone) {
+    public Optional<StandOutlook> of(Seeding seeding, ObservedWeather weather, ZoneId zone) {
         return outlook(seeding, weather, Optional.empty(), StandModel.usual(), zone);
     }
 
@@ -93,7 +104,7 @@ public final class Hindsight {
      * @param zone of the farm's days
      * @return one seeding hour; empty where the weather does not reach past it
      */
-    static Optional<StandOutlook> outlook(
+    public Optional<StandOutlook> outlook(
             Seeding seeding,
             ObservedWeather weather,
             Optional<Traces> ahead,
@@ -110,22 +121,18 @@ public final class Hindsight {
                 Optional.of(seeding.recipe()),
                 Stretch.of(weather, weather.air().start(), hour),
                 List.of());
-        SeedingMethod method =
-                seeding.recipe().seeding().limits().method().orElse(SeedingMethod.DRILLED);
-        SeedingConditions conditions =
-                FieldReckoning.conditions(seeding.item().field(), seeding.recipe(), method);
-        SoilState state = ground.stateNow();
+        BedToCome bed = BedToCome.of(seeding.item().field(), seeding.recipe());
         ObservedWeather came = Stretch.of(weather, hour, end);
         Traces traces =
                 ahead.map(next -> Stretch.traces(came, next)).orElseGet(() -> Stretch.trace(came));
-        SoilRun run = new SoilColumn(ground.soilAtSeeding(conditions.firmed()))
+        SoilRun run = new SoilColumn(ground.soilAtSeeding(bed.conditions().firmed()))
                 .run(
-                        state,
+                        ground.stateNow(memory),
                         traces,
-                        List.of(SeedPlacement.depthCm(seeding.mix(), method)),
+                        List.of(SeedPlacement.depthCm(seeding.mix(), bed.method())),
                         Machine.MassClass.MEDIUM)
                 .get(0);
         return Optional.of(model.outlook(new StandCase(
-                seeding.mix(), conditions, run, traces, new SeedingHours(hour, 1, zone))));
+                seeding.mix(), bed.conditions(), run, traces, new SeedingHours(hour, 1, zone))));
     }
 }

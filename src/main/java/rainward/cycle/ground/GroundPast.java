@@ -1,4 +1,4 @@
-package rainward.cycle;
+package rainward.cycle.ground;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -24,7 +24,7 @@ import rainward.weather.past.ObservedWeather;
  * The ground of one field brought up to now: weeds drink from it until it is tilled, tillage mixes
  * the top, and what somebody saw with their own eyes outranks what was reckoned.
  */
-final class GroundPast {
+public final class GroundPast {
 
     /**
      * Weeds and what the failed crop left stand on a field that waits: a third of the ground, roots
@@ -37,11 +37,16 @@ final class GroundPast {
     private final ObservedWeather past;
     private final List<GroundEvent> events;
 
-    GroundPast(
-            FieldCase item,
-            Optional<Recipe> recipe,
-            ObservedWeather past,
-            List<CycleInput.SoilWord> words) {
+    /**
+     * The past of a field.
+     *
+     * @param item with what was done on it
+     * @param recipe its chain of stages, if it is known
+     * @param past weather at the field, up to now
+     * @param words of people who dug there
+     */
+    public GroundPast(
+            FieldCase item, Optional<Recipe> recipe, ObservedWeather past, List<SoilWord> words) {
         this.item = item;
         this.past = past;
         this.events = Stream.concat(
@@ -75,35 +80,57 @@ final class GroundPast {
     }
 
     /** True where no machine has turned the top over in this round of the recipe. */
-    boolean untilled() {
-        SurfaceCondition surface = UNTILLED;
-        for (GroundEvent event : events) {
-            surface = event.after(surface);
-        }
-        return surface.equals(UNTILLED);
+    public boolean untilled() {
+        return surface(events.size()).equals(UNTILLED);
     }
 
     /** The soil as it will lie once it is ready for seed. */
-    FieldSoil soilAtSeeding(boolean firmed) {
+    public FieldSoil soilAtSeeding(boolean firmed) {
         return soil(firmed ? SurfaceCondition.FIRMED : SurfaceCondition.TILLED);
     }
 
     /** The state at the end of the past. */
-    SoilState stateNow() {
-        SurfaceCondition surface = UNTILLED;
-        double meanTempC = Arrays.stream(past.air().airTempC()).average().orElse(10);
-        SoilState state = new SoilColumn(soil(surface)).unknown(past.air().start(), meanTempC);
-        for (GroundEvent event : events) {
-            state = event.after(moved(state, surface, event.at()), soil(surface));
-            surface = event.after(surface);
-        }
-        return moved(state, surface, past.air().end());
+    public SoilState stateNow() {
+        return stateNow(GroundMemory.none());
     }
 
-    private SoilState moved(SoilState state, SurfaceCondition surface, Instant to) {
-        return state.at().equals(to)
-                ? state
-                : new SoilColumn(soil(surface)).advance(state, Stretch.of(past, state.at(), to));
+    /** The same, from whatever part of the way somebody remembers. */
+    public SoilState stateNow(GroundMemory memory) {
+        return reached(events.size(), past.air().end(), memory);
+    }
+
+    /** The state at an hour after so many events and before the next. */
+    private SoilState reached(int happened, Instant at, GroundMemory memory) {
+        GroundMemory.Key key = new GroundMemory.Key(
+                item.field().property(), item.field().ground(), events.subList(0, happened));
+        Optional<SoilState> known = memory.before(key, at);
+        SurfaceCondition surface = surface(happened);
+        SoilState state = known.isPresent() ? known.get() : begun(happened, memory);
+        while (state.at().isBefore(at)) {
+            state = new SoilColumn(soil(surface))
+                    .advance(state, Stretch.of(past, state.at(), memory.step(state.at(), at)));
+            memory.keep(key, state);
+        }
+        return state;
+    }
+
+    /** The state right after the last of so many events. */
+    private SoilState begun(int happened, GroundMemory memory) {
+        if (happened == 0) {
+            double meanTempC = Arrays.stream(past.air().airTempC()).average().orElse(10);
+            return new SoilColumn(soil(UNTILLED)).unknown(past.air().start(), meanTempC);
+        }
+        GroundEvent last = events.get(happened - 1);
+        SoilState before = reached(happened - 1, last.at(), memory);
+        return last.after(before, soil(surface(happened - 1)));
+    }
+
+    private SurfaceCondition surface(int happened) {
+        SurfaceCondition surface = UNTILLED;
+        for (GroundEvent event : events.subList(0, happened)) {
+            surface = event.after(surface);
+        }
+        return surface;
     }
 
     private FieldSoil soil(SurfaceCondition surface) {

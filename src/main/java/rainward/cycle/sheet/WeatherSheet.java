@@ -1,6 +1,8 @@
-package rainward.cycle;
+package rainward.cycle.sheet;
 
-import java.time.Instant;
+import static rainward.cycle.sheet.Shown.local;
+import static rainward.cycle.sheet.Shown.rounded;
+
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -8,6 +10,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import rainward.cycle.Outlook;
+import rainward.cycle.RainPicture;
 import rainward.weather.past.PastWeather;
 import rainward.weather.past.RainShare;
 import rainward.weather.source.ForecastSeries;
@@ -106,11 +110,7 @@ public record WeatherSheet(
                         .toList());
     }
 
-    private static OffsetDateTime local(Instant at, ZoneId zone) {
-        return at.atZone(zone).toOffsetDateTime();
-    }
-
     private static double hundredths(double mm) {
-        return Math.round(mm * 100) / 100.0;
+        return rounded(mm, 100);
     }
 }

@@ -1,6 +1,8 @@
-package rainward.cycle;
+package rainward.cycle.sheet;
 
-import java.time.Instant;
+import static rainward.cycle.sheet.Shown.local;
+import static rainward.cycle.sheet.Shown.rounded;
+
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -8,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rainward.cycle.Outlook;
 import rainward.readiness.Figures;
 import rainward.readiness.Readiness;
 import rainward.stand.StandOutlook;
@@ -131,7 +134,7 @@ public record ReadySheet(
                 seedbed(figures.seedbed()),
                 Optional.of(stand.emergence())
                         .filter(StandOutlook.EmergenceRange::known)
-                        .map(d -> rounded(
+                        .map(d -> range(
                                 new Figures.Range(d.p10Days(), d.p50Days(), d.p90Days()), 10)),
                 new StandOutlook.Losses(
                         thousandths(stand.losses().falseStartFraction()),
@@ -153,14 +156,14 @@ public record ReadySheet(
                 first.map(f -> local(f.earliest(), zone)),
                 first.map(f -> local(f.middle(), zone)),
                 first.map(f -> local(f.latest(), zone)),
-                first.map(f -> rounded(f.amountMm(), 10)),
+                first.map(f -> range(f.amountMm(), 10)),
                 thousandths(rain.hardChance()));
     }
 
     private static Seedbed seedbed(Figures.Seedbed bed) {
         return new Seedbed(
                 bed.depthCm(),
-                rounded(bed.waterFraction(), 1000),
+                range(bed.waterFraction(), 1000),
                 rounded(bed.meanTempC(), 10),
                 rounded(bed.hottestSurfaceC(), 10));
     }
@@ -172,11 +175,7 @@ public record ReadySheet(
                 thousandths(one.gain()));
     }
 
-    private static OffsetDateTime local(Instant instant, ZoneId zone) {
-        return instant.atZone(zone).toOffsetDateTime();
-    }
-
-    private static Figures.Range rounded(Figures.Range range, int steps) {
+    private static Figures.Range range(Figures.Range range, int steps) {
         return new Figures.Range(
                 rounded(range.low(), steps),
                 rounded(range.middle(), steps),
@@ -185,9 +184,5 @@ public record ReadySheet(
 
     private static double thousandths(double chance) {
         return rounded(chance, 1000);
-    }
-
-    private static double rounded(double value, int steps) {
-        return Math.round(value * steps) / (double) steps;
     }
 }

@@ -1,4 +1,7 @@
-package rainward.cycle;
+package rainward.cycle.sheet;
+
+import static rainward.cycle.sheet.Shown.local;
+import static rainward.cycle.sheet.Shown.rounded;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -7,6 +10,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import rainward.cycle.Outlook;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.queue.problem.PlanItem;
@@ -93,15 +97,7 @@ public record OrderSheet(
                 .orElse(0.0);
     }
 
-    private static OffsetDateTime local(Instant instant, ZoneId zone) {
-        return instant.atZone(zone).toOffsetDateTime();
-    }
-
     private static double hours(Instant from, Instant to) {
         return rounded(Duration.between(from, to).toMinutes() / 60.0, 10);
-    }
-
-    private static double rounded(double value, int steps) {
-        return Math.round(value * steps) / (double) steps;
     }
 }

@@ -1,4 +1,4 @@
-package rainward.cycle;
+package rainward.cycle.ground;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -36,7 +36,7 @@ public final class Stretch {
     }
 
     /** The weather that came as the one trace there is. */
-    static Traces trace(ObservedWeather weather) {
+    public static Traces trace(ObservedWeather weather) {
         int hours = weather.air().hours();
         double[][] rainMm = new double[hours][1];
         double[][] peak30MmPerH = new double[hours][1];
@@ -48,7 +48,7 @@ public final class Stretch {
     }
 
     /** The weather that came, then each course that it may take from there. */
-    static Traces traces(ObservedWeather came, Traces ahead) {
+    public static Traces traces(ObservedWeather came, Traces ahead) {
         Require.that(
                 came.air().end().equals(ahead.start()),
                 "weather to " + came.air().end() + ", courses from " + ahead.start());
@@ -89,7 +89,7 @@ public final class Stretch {
     }
 
     /** The first so many courses. */
-    static Traces first(Traces all, int count) {
+    public static Traces first(Traces all, int count) {
         int kept = Math.min(count, all.count());
         return new Traces(
                 all.air(), all.sun(), first(all.rainMm(), kept), first(all.peak30MmPerH(), kept));
