@@ -27,8 +27,7 @@ public final class Cycle {
     private final Map<String, PointTraces> drawn;
     private final List<FieldReckoning> fields;
 
-    private Cycle(
-            CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
+    private Cycle(CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
         this.input = input;
         this.drawn = drawn;
         this.fields = fields;
@@ -47,8 +46,7 @@ public final class Cycle {
      */
     public static Cycle of(CycleInput input, GroundMemory memory) {
         Map<String, PointTraces> drawn = Sky.drawn(input);
-        return new Cycle(
-                input, drawn, new Reckoning(input, memory).fields(Sky.traces(drawn)));
+        return new Cycle(input, drawn, new Reckoning(input, memory).fields(Sky.traces(drawn)));
     }
 
     /**
@@ -61,9 +59,7 @@ public final class Cycle {
     public static Cycle knowing(
             CycleInput input, Map<String, ObservedWeather> future, GroundMemory memory) {
         return new Cycle(
-                input,
-                Map.of(),
-                new Reckoning(input, memory).fields(Sky.known(input, future)));
+                input, Map.of(), new Reckoning(input, memory).fields(Sky.known(input, future)));
     }
 
     /**
@@ -86,8 +82,7 @@ public final class Cycle {
         PlanProblem problem = cycle.problem();
         Plan plan = Planner.plan(problem, effort);
         WindowDecider.Decided windows = new Watching(input).windows(cycle.fields, plan);
-        return new Result(
-                cycle.outlook(plan, windows.next().open()), problem, windows);
+        return new Result(cycle.outlook(plan, windows.next().open()), problem, windows);
     }
 
     /** What an order has to be found for. */

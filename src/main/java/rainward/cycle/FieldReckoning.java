@@ -61,9 +61,8 @@ record FieldReckoning(
         Field field = item.field();
         List<Mix> mixes = input.roster().mixesOf(field);
         BedToCome bed = BedToCome.of(field, recipe);
-        List<Double> depths = mixes.stream()
-                .map(m -> SeedPlacement.depthCm(m, bed.method()))
-                .toList();
+        List<Double> depths =
+                mixes.stream().map(m -> SeedPlacement.depthCm(m, bed.method())).toList();
         GroundPast past = new GroundPast(
                 item,
                 Optional.of(recipe),
@@ -74,8 +73,8 @@ record FieldReckoning(
                 .run(atSeeding(past, soil, memory), traces, depths, heaviest(input));
         SeedingHours hours = new SeedingHours(traces.start(), CycleInput.PLAN_HOURS, input.zone());
         List<StandCase> questions = IntStream.range(0, mixes.size())
-                .mapToObj(m -> new StandCase(
-                        mixes.get(m), bed.conditions(), runs.get(m), traces, hours))
+                .mapToObj(m ->
+                        new StandCase(mixes.get(m), bed.conditions(), runs.get(m), traces, hours))
                 .toList();
         StandModel model = StandModel.usual();
         StoppedHours stopped = new AlertStops(weatherOf(field, input).alerts(), input.planHorizon())

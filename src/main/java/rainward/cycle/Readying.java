@@ -33,8 +33,8 @@ final class Readying {
         Optional<ReadinessCase.Ahead> ahead = Optional.ofNullable(
                         input.weather().get(field.item().field().property()))
                 .flatMap(CycleInput.PropertyWeather::forecast)
-                .map(f -> new ReadinessCase.Ahead(
-                        f.stamp(), field.traces(), field.soil(), options));
+                .map(f ->
+                        new ReadinessCase.Ahead(f.stamp(), field.traces(), field.soil(), options));
         return of(field.item(), ahead);
     }
 

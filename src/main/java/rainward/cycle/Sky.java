@@ -46,14 +46,15 @@ final class Sky {
     /** The weather that will come, as the one trace at each property that has a forecast. */
     static Map<String, Traces> known(CycleInput input, Map<String, ObservedWeather> future) {
         Map<String, Traces> known = new TreeMap<>();
-        input.weather().forEach((property, weather) -> weather.forecast()
-                .flatMap(f -> Optional.ofNullable(future.get(property)))
-                .ifPresent(all -> known.put(
-                        property,
-                        Stretch.trace(Stretch.of(
-                                all,
-                                input.traceHorizon().from(),
-                                input.traceHorizon().to())))));
+        input.weather()
+                .forEach((property, weather) -> weather.forecast()
+                        .flatMap(f -> Optional.ofNullable(future.get(property)))
+                        .ifPresent(all -> known.put(
+                                property,
+                                Stretch.trace(Stretch.of(
+                                        all,
+                                        input.traceHorizon().from(),
+                                        input.traceHorizon().to())))));
         return known;
     }
 }

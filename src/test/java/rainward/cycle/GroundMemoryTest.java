@@ -26,8 +26,8 @@ class GroundMemoryTest {
             DryJuly.past(DryJuly.MILL.place(), 30).weather();
 
     private static FieldCase tilled(Instant at) {
-        StageRecord till = new StageRecord(
-                "till", Optional.empty(), Optional.of(at), Optional.of("tiller"));
+        StageRecord till =
+                new StageRecord("till", Optional.empty(), Optional.of(at), Optional.of("tiller"));
         return new FieldCase(
                 DryJuly.field("Ford", DryJuly.MILL, 2),
                 new FieldStatus(
@@ -75,9 +75,8 @@ class GroundMemoryTest {
                 past(tilled, DryJuly.MONDAY_FIVE).stateNow(memory),
                 past(tilled, DryJuly.MONDAY_FIVE).stateNow());
         assertThat(past(tilled, DryJuly.MONDAY_FIVE).stateNow(memory).waterFraction()[0])
-                .isNotEqualTo(past(untouched, DryJuly.MONDAY_FIVE)
-                        .stateNow(memory)
-                        .waterFraction()[0]);
+                .isNotEqualTo(
+                        past(untouched, DryJuly.MONDAY_FIVE).stateNow(memory).waterFraction()[0]);
     }
 
     @Test
@@ -96,8 +95,8 @@ class GroundMemoryTest {
     void anOrderAloneIsTheOrderOfAWholeRound() {
         CycleInput input = DryJuly.input(CycleTest.FIELDS, DryJuly.stormAhead());
 
-        Plan alone = Planner.plan(
-                Cycle.of(input, GroundMemory.ofSeason()).problem(), CycleTest.EFFORT);
+        Plan alone =
+                Planner.plan(Cycle.of(input, GroundMemory.ofSeason()).problem(), CycleTest.EFFORT);
 
         assertThat(alone).isEqualTo(Cycle.run(input, CycleTest.EFFORT).outlook().plan());
     }
@@ -110,8 +109,10 @@ class GroundMemoryTest {
         Outlook unordered = Cycle.of(input).unordered();
 
         assertThat(unordered.plan().items()).isEmpty();
-        assertThat(unordered.fields()).extracting(f -> f.readiness().score())
-                .isEqualTo(whole.fields().stream().map(f -> f.readiness().score()).toList());
+        assertThat(unordered.fields())
+                .extracting(f -> f.readiness().score())
+                .isEqualTo(
+                        whole.fields().stream().map(f -> f.readiness().score()).toList());
         assertThat(unordered.rain().keySet()).isEqualTo(whole.rain().keySet());
     }
 }

@@ -63,9 +63,7 @@ final class Rounds {
         CycleInput.Rules rules = world.scene().rules();
         return new CycleInput.Rules(
                 new CycleInput.Draw(
-                        world.usual(),
-                        rules.draw().traces(),
-                        rules.draw().seed()),
+                        world.usual(), rules.draw().traces(), rules.draw().seed()),
                 rules.workableConfidence(),
                 rules.prices(),
                 rules.windows(),

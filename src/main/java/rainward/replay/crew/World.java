@@ -72,7 +72,8 @@ public final class World {
     private Map<Operation, BitSet> stops(Field field) {
         return scene.roster()
                 .recipeOf(field)
-                .map(recipe -> hindsight().stopped(
+                .map(recipe -> hindsight()
+                        .stopped(
                                 new FieldCase(field, FieldStatus.UNTOUCHED),
                                 recipe,
                                 weather.at(field.property()),
@@ -117,8 +118,7 @@ public final class World {
     ForecastSeries forecast(String property, Instant now) {
         LocalDate day = LocalDate.ofInstant(
                 now.minus(Duration.ofHours(5)), scene.roster().crew().zone());
-        return issued.computeIfAbsent(
-                property + day, key -> forecasts.of(property(property), day));
+        return issued.computeIfAbsent(property + day, key -> forecasts.of(property(property), day));
     }
 
     Luck luck() {
