@@ -97,7 +97,10 @@ public final class SoilDesk {
                 .unique()
                 .orElseThrow(() -> Refusal.badInput("'" + text + "' is no word for soil here:"
                         + " write one of " + String.join(", ", words) + "."));
-        return Word.values()[words.indexOf(meant)];
+        return Arrays.stream(Word.values())
+                .filter(word -> told(word).equals(meant))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static String told(Word word) {

@@ -67,7 +67,7 @@ public final class CountDesk {
 
     private static NextMix next(Mix mix, StandOutlook stand, List<Mix> wished, LocalDate today) {
         boolean late = wished.stream()
-                .allMatch(other -> other == mix
+                .allMatch(other -> other.equals(mix)
                         || other.season().lastSowing().compareTo(mix.season().lastSowing()) < 0);
         return new NextMix(
                 mix.name(),
