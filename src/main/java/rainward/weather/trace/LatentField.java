@@ -1,6 +1,7 @@
 package rainward.weather.trace;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
@@ -17,17 +18,20 @@ final class LatentField {
 
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
+    /** Rows that are added in one pass, so that each value is fetched and stored once for them. */
+    private static final int ABREAST = 4;
+
     private final TraceSettings settings;
     private final double[][] root;
-    private final double[][] field;
-    private final double[][] noise;
+    private final double[][] own;
+    private final double[] here;
     private Instant at = Instant.MIN;
 
     LatentField(TraceSettings settings, List<GeoPoint> points) {
         this.settings = settings;
         this.root = root(correlation(points, settings.dependence().decorrelationKm()));
-        this.field = new double[points.size()][settings.traces()];
-        this.noise = new double[points.size()][settings.traces()];
+        this.own = new double[points.size()][settings.traces()];
+        this.here = new double[settings.traces()];
     }
 
     /** Random numbers that belong to an instant. */
@@ -37,50 +41,61 @@ final class LatentField {
     }
 
     /**
-     * Moves on to a later instant.
+     * Moves on to a later instant. What moves is the noise that each point has of its own; since
+     * all points forget alike, {@link #at} may join it when asked, and dry points cost nothing.
      *
      * @param instant after the one before
      * @param random numbers of that instant
-     * @return standard normal values {@code [point][trace]}; the array is used again at the next
-     *     step
      */
-    double[][] moveTo(Instant instant, UniformRandomProvider random) {
-        drawNoise(random);
+    void moveTo(Instant instant, UniformRandomProvider random) {
         double keep = at.equals(Instant.MIN) ? 0 : kept(instant);
         double fresh = Math.sqrt(1 - keep * keep);
-        for (int p = 0; p < field.length; p++) {
-            double[] here = field[p];
-            for (int n = 0; n < here.length; n++) {
-                here[n] *= keep;
-            }
-            for (int q = 0; q <= p; q++) {
-                addScaled(here, fresh * root[p][q], noise[q]);
+        ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
+        for (double[] row : own) {
+            for (int n = 0; n < row.length; n++) {
+                row[n] = keep * row[n] + fresh * normal.sample();
             }
         }
         at = instant;
-        return field;
+    }
+
+    /**
+     * Standard normal value of each trace at a point; the array is used again at the next call.
+     *
+     * @param point index among the points
+     */
+    double[] at(int point) {
+        double[] factors = root[point];
+        int q = (point + 1) % ABREAST;
+        Arrays.fill(here, 0);
+        for (int k = 0; k < q; k++) {
+            for (int n = 0; n < here.length; n++) {
+                here[n] += factors[k] * own[k][n];
+            }
+        }
+        for (; q <= point; q += ABREAST) {
+            addAbreast(factors, q);
+        }
+        return here;
+    }
+
+    private void addAbreast(double[] factors, int q) {
+        double a = factors[q];
+        double b = factors[q + 1];
+        double c = factors[q + 2];
+        double d = factors[q + 3];
+        double[] first = own[q];
+        double[] second = own[q + 1];
+        double[] third = own[q + 2];
+        double[] fourth = own[q + 3];
+        for (int n = 0; n < here.length; n++) {
+            here[n] += a * first[n] + b * second[n] + c * third[n] + d * fourth[n];
+        }
     }
 
     private double kept(Instant instant) {
         double hours = (instant.getEpochSecond() - at.getEpochSecond()) / 3600.0;
         return Math.exp(-hours / settings.dependence().persistenceHours());
-    }
-
-    private void drawNoise(UniformRandomProvider random) {
-        ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
-        for (double[] row : noise) {
-            for (int n = 0; n < row.length; n++) {
-                row[n] = normal.sample();
-            }
-        }
-    }
-
-    private static void addScaled(double[] to, double factor, double[] from) {
-        if (factor != 0) {
-            for (int n = 0; n < to.length; n++) {
-                to[n] += factor * from[n];
-            }
-        }
     }
 
     private static double[][] correlation(List<GeoPoint> points, double decorrelationKm) {

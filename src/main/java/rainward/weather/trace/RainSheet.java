@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import rainward.weather.marginal.WetAmounts;
 import rainward.weather.marginal.WetPeriod;
@@ -30,7 +31,6 @@ final class RainSheet {
     /** Keeps the latent order among traces of one member. */
     private static final double TIE_BREAK = 1e-6;
 
-    private static final int TRACE_BITS = 0xFFFF;
     private static final double[] NO_TOTALS = {};
     private static final double LOWEST = Double.NEGATIVE_INFINITY;
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
@@ -44,18 +44,17 @@ final class RainSheet {
     private final WetAmounts amounts;
     private final MemberCourses members;
     private final double[][] rainMm;
-    private final double[][] peak30MmPerH;
-    private final long[] order;
+    private final int count;
+    private final WettestFirst order;
     private final Map<Integer, Double> cuts = new HashMap<>();
-    private int ranked;
 
     RainSheet(HourGrid grid, int traces, WetAmounts amounts, MemberCourses members) {
         this.grid = grid;
         this.amounts = amounts;
         this.members = members;
         this.rainMm = new double[grid.hours()][traces];
-        this.peak30MmPerH = new double[grid.hours()][traces];
-        this.order = new long[traces];
+        this.count = traces;
+        this.order = new WettestFirst(traces);
     }
 
     /**
@@ -68,6 +67,13 @@ final class RainSheet {
     record Draw(double roundShare, double whereShare, double lengthShare) {}
 
     Traces traces(HourlyAir air, EvaporationDemand sun) {
+        double[][] peak30MmPerH = new double[rainMm.length][];
+        for (int h = 0; h < peak30MmPerH.length; h++) {
+            peak30MmPerH[h] = rainMm[h].clone();
+            for (int n = 0; n < peak30MmPerH[h].length; n++) {
+                peak30MmPerH[h][n] *= Traces.PEAK_30_OVER_HOUR;
+            }
+        }
         return new Traces(air, sun, rainMm, peak30MmPerH);
     }
 
@@ -76,19 +82,20 @@ final class RainSheet {
      * of the period, by the latent field where not.
      *
      * @param period not before the last one
-     * @param latent value of each trace; the highest are the wettest
+     * @param field value of each trace, asked for where rain may fall; the highest are the wettest
      * @param draw shared by all points
      */
-    void add(WetPeriod period, double[] latent, Draw draw) {
-        double asked = order.length * period.probability() + draw.roundShare;
-        int wet = Math.min(order.length, (int) Math.floor(asked));
+    void add(WetPeriod period, Supplier<double[]> field, Draw draw) {
+        double asked = count * period.probability() + draw.roundShare;
+        int wet = Math.min(count, (int) Math.floor(asked));
         if (wet == 0) {
             return;
         }
+        double[] latent = field.get();
         if (followsMembers(period)) {
             addMembers(period, latent, draw, wet);
         } else {
-            rank(latent, wet, cuts.computeIfAbsent(wet, this::cut));
+            order.rank(latent, wet, cuts.computeIfAbsent(wet, this::cut));
             fall(period, amounts.multiples(wet), draw, NO_TOTALS);
         }
     }
@@ -99,7 +106,7 @@ final class RainSheet {
     }
 
     private double cut(int wet) {
-        double dry = 1 - wet / (double) order.length;
+        double dry = 1 - wet / (double) count;
         return dry > 0 ? NORMAL.inverseCumulativeProbability(dry) - MARGIN : LOWEST;
     }
 
@@ -111,10 +118,10 @@ final class RainSheet {
             boolean rains = totals[n] > 0;
             score[n] = rains ? ABOVE_ALL_LATENT + totals[n] + TIE_BREAK * latent[n] : latent[n];
         }
-        rank(score, wet, LOWEST);
+        order.rank(score, wet, LOWEST);
         double[] above = new double[wet];
         for (int rank = 0; rank < wet; rank++) {
-            above[rank] = Math.max(0, totals[traceOf(rank)] - RainAmount.MEASURABLE_MM);
+            above[rank] = Math.max(0, totals[order.trace(rank)] - RainAmount.MEASURABLE_MM);
         }
         double sum = Arrays.stream(above).sum();
         double[] multiples = sum > 0
@@ -127,7 +134,7 @@ final class RainSheet {
         double aboveMm = Math.max(0, period.meanWetMm() - RainAmount.MEASURABLE_MM);
         Place place = new Place(grid, period.parts());
         for (int rank = 0; rank < multiples.length; rank++) {
-            int trace = traceOf(rank);
+            int trace = order.trace(rank);
             double mm = RainAmount.MEASURABLE_MM + aboveMm * multiples[rank];
             if (totals.length > 0 && totals[trace] > 0) {
                 likeMember(period, trace, mm / totals[trace]);
@@ -146,35 +153,6 @@ final class RainSheet {
         }
     }
 
-    private int traceOf(int rank) {
-        return (int) order[ranked - 1 - rank] & TRACE_BITS;
-    }
-
-    /**
-     * Sorts the traces that may be wet by their values: the value in the high bits of a number, the
-     * trace in the low. Values up to {@code cut} are left out at first; where too few are left, all
-     * are sorted.
-     */
-    private void rank(double[] values, int wet, double cut) {
-        ranked = 0;
-        for (int n = 0; n < values.length; n++) {
-            if (values[n] > cut) {
-                order[ranked++] = key(values[n], n);
-            }
-        }
-        if (ranked < wet) {
-            rank(values, wet, LOWEST);
-        } else {
-            Arrays.sort(order, 0, ranked);
-        }
-    }
-
-    private static long key(double value, int trace) {
-        long bits = Double.doubleToRawLongBits(value);
-        long sortable = bits ^ ((bits >> 63) & Long.MAX_VALUE);
-        return (sortable & ~(long) TRACE_BITS) | trace;
-    }
-
     private void storm(Place place, double length, int trace, double mm) {
         int fits = Math.min(place.hours(), StormBlock.LONGEST_H);
         int hours = StormBlock.hours(length, fits);
@@ -187,7 +165,6 @@ final class RainSheet {
 
     private void put(int hour, int trace, double mm) {
         rainMm[hour][trace] += mm;
-        peak30MmPerH[hour][trace] += mm * Traces.PEAK_30_OVER_HOUR;
     }
 
     private static double fraction(double value) {

@@ -124,9 +124,9 @@ public final class TraceMaker {
         UniformRandomProvider random = field.randomAt(middle);
         RainSheet.Draw draw =
                 new RainSheet.Draw(random.nextDouble(), random.nextDouble(), random.nextDouble());
-        double[][] latent = field.moveTo(middle, random);
-        here.forEach(
-                placed -> sheets.get(placed.point).add(placed.period, latent[placed.point], draw));
+        field.moveTo(middle, random);
+        here.forEach(placed -> sheets.get(placed.point)
+                .add(placed.period, () -> field.at(placed.point), draw));
     }
 
     private record Placed(int point, WetPeriod period) {}

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,8 +25,11 @@ class LatentFieldTest {
                 new TraceSettings(TRACES, 99, Skies.hours(0, 240), dependence), List.of(points));
     }
 
-    static double[][] at(LatentField field, Instant instant) {
-        return field.moveTo(instant, field.randomAt(instant));
+    static double[][] at(LatentField field, Instant instant, int points) {
+        field.moveTo(instant, field.randomAt(instant));
+        return IntStream.range(0, points)
+                .mapToObj(p -> field.at(p).clone())
+                .toArray(double[][]::new);
     }
 
     /** Distance at which a correlation is left of {@link #OTHER} [km]. */
@@ -50,7 +54,7 @@ class LatentFieldTest {
             double together = 0;
             int periods = 40;
             for (int i = 0; i < periods; i++) {
-                double[][] z = at(field, Skies.START.plus(Duration.ofDays(30L * i)));
+                double[][] z = at(field, Skies.START.plus(Duration.ofDays(30L * i)), 2);
                 together += together(z, quantile(1 - chanceHere), quantile(1 - chanceThere));
             }
             // 400,000 draws: three standard errors are 0.0023.
@@ -76,7 +80,7 @@ class LatentFieldTest {
         LatentField field = field(Dependence.USUAL, Skies.FARM, OTHER);
         double square = 0;
         for (int i = 0; i < 60; i++) {
-            double[] z = at(field, Skies.START.plus(Duration.ofHours(6L * i)))[1];
+            double[] z = at(field, Skies.START.plus(Duration.ofHours(6L * i)), 2)[1];
             square += java.util.Arrays.stream(z).map(v -> v * v).average().orElseThrow();
         }
         assertThat(square / 60).isCloseTo(1, within(0.03));
@@ -86,8 +90,8 @@ class LatentFieldTest {
     @CsvSource({"1", "6", "24"})
     void persistenceFallsToOneInEOverItsTime(int hours) {
         LatentField field = field(Dependence.USUAL, Skies.FARM);
-        double[] first = at(field, Skies.START)[0].clone();
-        double[] second = at(field, Skies.START.plus(Duration.ofHours(hours)))[0];
+        double[] first = at(field, Skies.START, 1)[0];
+        double[] second = at(field, Skies.START.plus(Duration.ofHours(hours)), 1)[0];
         double sum = 0;
         for (int n = 0; n < TRACES; n++) {
             sum += first[n] * second[n];
@@ -107,8 +111,8 @@ class LatentFieldTest {
         int rounds = 30;
         for (int i = 0; i < rounds; i++) {
             Instant day = Skies.START.plus(Duration.ofDays(40L * i));
-            double[] first = at(field, day)[0].clone();
-            double[] second = at(field, day.plus(Duration.ofDays(1)))[0];
+            double[] first = at(field, day, 1)[0];
+            double[] second = at(field, day.plus(Duration.ofDays(1)), 1)[0];
             for (int n = 0; n < TRACES; n++) {
                 both += first[n] > threshold && second[n] > threshold ? 1 : 0;
             }
