@@ -9,8 +9,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +18,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rainward.feed.recorded.Loopback;
 import rainward.daemon.demo.InventedWeather;
 
 /** Members of an ensemble, from the service that shows them to the brief. */
@@ -39,7 +38,7 @@ class EnsembleIT {
 
     @BeforeEach
     void serve() throws IOException {
-        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        server = Loopback.server();
         server.createContext("/v1/ensemble", exchange -> {
             asked.incrementAndGet();
             byte[] body = answer.getBytes(StandardCharsets.UTF_8);

@@ -5,11 +5,10 @@ import com.sun.net.httpserver.HttpServer;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import rainward.feed.recorded.Loopback;
 
 /**
  * A forecast service on loopback whose forecast is always of this hour: dry, then a likely storm.
@@ -19,7 +18,7 @@ final class LiveForecast implements AutoCloseable {
     private final HttpServer server;
 
     LiveForecast() throws IOException {
-        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        server = Loopback.server();
         server.createContext(
                 "/points/",
                 e -> answer(e, "{\"properties\":{\"gridId\":\"RWD\",\"gridX\":4,\"gridY\":7}}"));

@@ -8,8 +8,6 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -23,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import rainward.daemon.demo.FaultSchedule.Part;
+import rainward.feed.recorded.Loopback;
 
 /** Stands in for the public weather services on loopback, as of the demo's clock. */
 final class DemoServer implements AutoCloseable {
@@ -52,8 +51,7 @@ final class DemoServer implements AutoCloseable {
 
     private static DemoServer start(InstantSource clock, Trouble trouble) {
         try {
-            HttpServer http = HttpServer.create(
-                    new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+            HttpServer http = Loopback.server();
             DemoServer demo = new DemoServer(clock, http, trouble);
             demo.serve("/points/", Part.NWS, demo::point);
             demo.serve("/gridpoints/", Part.NWS, demo::cell);
@@ -82,11 +80,6 @@ final class DemoServer implements AutoCloseable {
         server.createContext(path, exchange -> {
             Optional<FaultSchedule.Fault> fault = trouble.at(part, clock.instant());
             tally.count(part, fault);
-            exchange.getResponseHeaders()
-                    .set(
-                            "Date",
-                            DateTimeFormatter.RFC_1123_DATE_TIME.format(
-                                    clock.instant().atOffset(ZoneOffset.UTC)));
             if (fault.isPresent()) {
                 FaultyAnswer.of(fault.get(), answer.apply(exchange).orElse("")).give(exchange);
             } else {

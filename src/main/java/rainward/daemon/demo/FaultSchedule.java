@@ -10,8 +10,8 @@ import java.util.SplittableRandom;
 
 /**
  * What goes wrong in a week of trials. Two long outages are written down, since a week of luck may
- * have none: the first service is out for all of the third day, every service for most of the
- * fifth. Beside them each service has a fault of its own in some hours, drawn from a seed.
+ * have none: the first service is out for all of the third day, every service from the evening
+ * before the fifth day's brief to its end. Beside them each service has a fault of its own in some hours, drawn from a seed.
  */
 final class FaultSchedule {
 
@@ -79,7 +79,7 @@ final class FaultSchedule {
 
     private static boolean outage(Part part, long hour) {
         boolean thirdDay = hour >= 2 * DAY && hour < 3 * DAY;
-        boolean fifthDay = hour >= 4 * DAY && hour < 4 * DAY + 16;
+        boolean fifthDay = hour >= 4 * DAY - 6 && hour < 4 * DAY + 16;
         return fifthDay || part == Part.NWS && thirdDay;
     }
 

@@ -41,6 +41,7 @@ public final class FaultWeek {
     private final DemoServer server;
     private final WeatherDesk weather;
     private final Rounds rounds;
+    private final Heard heard = new Heard();
 
     private FaultWeek(Office office, DemoClock clock, DemoServer server) throws IOException {
         this.office = office;
@@ -50,6 +51,23 @@ public final class FaultWeek {
         MailFolder mail = new MailFolder(office.home().path().resolve("demo-mail"));
         this.rounds = new Rounds(
                 office, weather, new PostDesk(office, Map.of(Outgoing.Channel.MAIL, mail)));
+        rounds.tell(heard);
+    }
+
+    /** Keeps what the last round came to. */
+    private static final class Heard implements Rounds.Hearer {
+
+        private Optional<Cycle.Result> last = Optional.empty();
+
+        @Override
+        public void begins() {
+            last = Optional.empty();
+        }
+
+        @Override
+        public void reckoned(Cycle.Result result) {
+            last = Optional.of(result);
+        }
     }
 
     /**
@@ -102,8 +120,8 @@ public final class FaultWeek {
                         java.nio.charset.StandardCharsets.UTF_8)
                 .replace(
                         "[crew]",
-                        "traces = 50\nanswer_within = \"1 s\"\ncall_within = \"2 s\"\n\n[crew]");
-        Files.writeString(home.settings(), crew + "\n[order]\nthinking = \"0.1 s\"\n");
+                        "traces = 20\nanswer_within = \"1 s\"\ncall_within = \"2 s\"\n\n[crew]");
+        Files.writeString(home.settings(), crew + "\n[order]\nthinking = \"0.05 s\"\n");
         Settings settings = Office.settings(home.settings(), Map.of()).settings();
         Instant start =
                 MONDAY.atTime(BRIEF_HOUR, 0).atZone(settings.farm().zone()).toInstant();
@@ -171,13 +189,13 @@ public final class FaultWeek {
                 .mapToDouble(s -> Duration.between(s.stamp().issuedAt(), now).toMinutes() / 60.0)
                 .max()
                 .orElse(Double.NaN);
-        Cycle.Result result = new rainward.daemon.office.PlanningDesk(office).reckon();
+        Optional<Cycle.Result> result = heard.last;
         return new Day(
                 LocalDate.ofInstant(now, office.zone()),
                 sources,
                 Math.round(10 * ageH) / 10.0,
-                observed(result, now),
-                result.outlook().plan().items().size(),
+                result.map(r -> observed(r, now)).orElse(List.of()),
+                result.map(r -> r.outlook().plan().items().size()).orElse(0),
                 weather.words().stream().filter(w -> w.contains(" since ")).toList(),
                 server.tally().faults(),
                 server.tally().asked());

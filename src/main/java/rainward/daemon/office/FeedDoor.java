@@ -27,19 +27,19 @@ final class FeedDoor {
     /** A client as the settings want it, with the copies and pauses of the records. */
     static PoliteClient client(Office office, Pacing pacing) {
         return new PoliteClient(
-                settings(office.settings().weather()),
+                settings(office.settings().weather(), pacing),
                 office.store().copies(),
                 office.store().pauses(),
                 pacing);
     }
 
-    private static FeedSettings settings(Settings.Weather weather) {
+    private static FeedSettings settings(Settings.Weather weather, Pacing pacing) {
         String version = Optional.ofNullable(FeedDoor.class.getPackage().getImplementationVersion())
                 .orElse("dev");
         FeedSettings feed = new FeedSettings(
                 new FeedSettings.Identity("rainward/" + version, weather.contact()),
                 Map.of(),
-                pace(weather.pace()),
+                pace(weather.pace(), pacing),
                 weather.openMeteo()
                         .map(terms -> new FeedSettings.OpenMeteoTerms(
                                 terms.key().map(key -> key.reveal()), terms.ensemble())),
@@ -54,9 +54,14 @@ final class FeedDoor {
         return feed;
     }
 
-    private static FeedSettings.Pace pace(Settings.Pace pace) {
+    private static FeedSettings.Pace pace(Settings.Pace pace, Pacing pacing) {
         return new FeedSettings.Pace(
-                pace.connect(), pace.answer(), pace.call(), pace.inFlight(), pace.tries(), true);
+                pace.connect(),
+                pace.answer(),
+                pace.call(),
+                pace.inFlight(),
+                pace.tries(),
+                pacing.isReal());
     }
 
     private static Service service(Settings.Server server) {

@@ -4,8 +4,6 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -27,7 +25,7 @@ final class LoopbackServer implements AutoCloseable {
     private final Map<String, Reply> replies = new ConcurrentHashMap<>();
 
     LoopbackServer() throws IOException {
-        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        server = Loopback.server();
         server.createContext("/", this::answer);
         server.start();
     }

@@ -11,21 +11,32 @@ public final class Pacing {
 
     private final SplittableRandom random;
     private final Sleeper sleeper;
+    private final boolean real;
 
     /**
-     * Sets the pace.
+     * Sets a pace that only pretends to wait, for a clock that runs ahead.
      *
      * @param seed of the jitter; different on each installation, so that they do not ask in step
-     * @param sleeper waits, or pretends to
+     * @param sleeper hears of the waits
      */
     public Pacing(long seed, Sleeper sleeper) {
+        this(seed, sleeper, false);
+    }
+
+    private Pacing(long seed, Sleeper sleeper, boolean real) {
         this.random = new SplittableRandom(seed);
         this.sleeper = sleeper;
+        this.real = real;
     }
 
     /** Real waits. */
     public static Pacing real(long seed) {
-        return new Pacing(seed, wait -> Thread.sleep(wait.toMillis()));
+        return new Pacing(seed, wait -> Thread.sleep(wait.toMillis()), true);
+    }
+
+    /** True where time passes as on any clock, so that a service's clock can be held against it. */
+    public boolean isReal() {
+        return real;
     }
 
     /** Wait before try {@code n + 1}, counted from 0. */
