@@ -18,6 +18,11 @@ public record SurveyedSoil(
         slopeFraction.ifPresent(s -> Require.inRange("slopeFraction", s, 0, 0.6));
     }
 
+    /** The same soil with a reserve, in words for the user. */
+    public SurveyedSoil but(String reserve) {
+        return new SurveyedSoil(texture, slopeFraction, origin, described + "; " + reserve);
+    }
+
     /**
      * Where it comes from.
      *

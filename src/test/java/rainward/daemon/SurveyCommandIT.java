@@ -1,5 +1,6 @@
 package rainward.daemon;
 
+import static com.github.tomakehurst.wiremock.client.WireMock.aResponse;
 import static com.github.tomakehurst.wiremock.client.WireMock.containing;
 import static com.github.tomakehurst.wiremock.client.WireMock.post;
 import static com.github.tomakehurst.wiremock.client.WireMock.postRequestedFor;
@@ -12,6 +13,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rainward.feed.Sky;
 
 /** Soil from the survey: asked for, shown, taken, left, and never in the way. */
@@ -22,9 +25,9 @@ class SurveyCommandIT {
     /** Three quarters of the field sandy, one quarter clayey. */
     private static final String TABLE = """
             {"Table":[["compname","comppct_r","slope_r","hzdept_r","hzdepb_r","sandtotal_r",
-            "silttotal_r","claytotal_r","om_r","map_share"],
-            ["Oak sand","100","2","0","30","80","12","8","1.5","75"],
-            ["Elm clay","100","6","0","30","20","40","40","3.5","25"]]}
+            "silttotal_r","claytotal_r","om_r","mukey","map_share"],
+            ["Oak sand","100","2","0","30","80","12","8","1.5","11","0.75"],
+            ["Elm clay","100","6","0","30","20","40","40","3.5","12","2.5E-1"]]}
             """;
 
     @TempDir
@@ -82,6 +85,52 @@ class SurveyCommandIT {
 
         desk.type("survey", "--ask");
         assertThat(sky.asked()).as("asked once a field").isEqualTo(2);
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(
+            delimiter = '|',
+            textBlock = """
+            0.75 | map units that cover a third of the field | 0.08
+            0.75 | map units that cover it three times       | 2.25
+            """)
+    void anOddAnswerAboutTheWholeFieldGivesWayToTheMapUnitAtAPoint(
+            String usual, String what, String odd) {
+        String mapped = TABLE.replace("\"" + usual + "\"", "\"" + odd + "\"");
+        sky.server.stubFor(post(urlPathEqualTo(PATH)).willReturn(Sky.json(mapped)));
+        atAPoint();
+
+        JsonNode survey = first(desk().type("survey", "--ask", "--json")).path("survey");
+
+        assertThat(survey.path("sandFraction").asDouble()).as(what).isCloseTo(0.5, within(1e-9));
+        assertThat(survey.path("described").asText())
+                .isEqualTo("Ash 90 %; at one point of the field, since the whole of it could not be"
+                        + " had");
+    }
+
+    @Test
+    void aRefusedQuestionAboutTheWholeFieldGivesWayToTheMapUnitAtAPoint() {
+        sky.server.stubFor(post(urlPathEqualTo(PATH))
+                .willReturn(aResponse()
+                        .withStatus(400)
+                        .withBody("<ServiceException>Invalid query</ServiceException>")));
+        atAPoint();
+        Desk desk = desk();
+
+        JsonNode survey = first(desk.type("survey", "--ask", "--json")).path("survey");
+
+        assertThat(survey.path("sandFraction").asDouble()).isCloseTo(0.5, within(1e-9));
+        assertThat(desk.type("survey").out()).contains("at one point of the field");
+    }
+
+    private void atAPoint() {
+        sky.server.stubFor(post(urlPathEqualTo(PATH))
+                .withRequestBody(containing("SDA_Get_Mukey_from_intersection"))
+                .willReturn(Sky.json("""
+                        {"Table":[["compname","comppct_r","slope_r","hzdept_r","hzdepb_r",
+                        "sandtotal_r","silttotal_r","claytotal_r","om_r"],
+                        ["Ash","90","3","0","30","50","30","20","2"]]}
+                        """)));
     }
 
     @Test

@@ -29,6 +29,9 @@ public final class SoilByPoint {
 
     private static final Duration YEAR = Duration.ofDays(365);
 
+    private static final String AT_ONE_POINT =
+            "at one point of the field, since the whole of it could not be had";
+
     private final PoliteClient client;
 
     public SoilByPoint(PoliteClient client) {
@@ -50,14 +53,10 @@ public final class SoilByPoint {
         }
     }
 
-    /** Asks the soil survey, then the world grid. */
-    public Proposal at(GeoPoint point, Instant asOf) {
-        return at(point, Optional.empty(), asOf);
-    }
-
     /**
      * Asks the soil survey for the whole field, each map unit by the share that it has of it; where
-     * that is refused for the map unit at a point inside, and then the world grid.
+     * that fails or makes no sense for the map unit at a point inside, which the soil then says of
+     * itself, and then the world grid.
      *
      * @param point inside the field
      * @param boundaryWkt its edge in well-known text, longitude first; numbers and signs only
@@ -69,7 +68,8 @@ public final class SoilByPoint {
         Optional<SurveyedSoil> soil =
                 boundaryWkt.flatMap(edge -> ask(within(edge), SoilSurveyTable::read, round, notes));
         if (soil.isEmpty()) {
-            soil = ask(survey(point), SoilSurveyTable::read, round, notes);
+            soil = ask(survey(point), SoilSurveyTable::read, round, notes)
+                    .map(s -> boundaryWkt.isPresent() ? s.but(AT_ONE_POINT) : s);
         }
         if (soil.isEmpty()) {
             soil = ask(grid(point), SoilGridLayers::read, round, notes);
@@ -88,17 +88,20 @@ public final class SoilByPoint {
         return Optional.empty();
     }
 
-    /** Shares are ratios of areas in square degrees, which is fair within one field. */
+    /**
+     * The form of the question is that of the survey's own users: the service takes no variables,
+     * so the edge stands in it as often as it is needed, and an edge that crosses itself is made
+     * valid first, since such a one is answered with nothing. A share is a ratio of areas in square
+     * degrees, which is fair within one field.
+     */
     private Ask within(String edge) {
-        String field = "geometry::STGeomFromText('" + edge + "', 4326)";
-        return question("SELECT c.compname, c.comppct_r, c.slope_r, h.hzdept_r, h.hzdepb_r,"
-                + " h.sandtotal_r, h.silttotal_r, h.claytotal_r, h.om_r, a.map_share FROM (SELECT"
-                + " mukey, SUM(mupolygongeo.STIntersection(" + field + ").STArea()) * 1e8 AS"
-                + " map_share FROM mupolygon WHERE mupolygongeo.STIntersects(" + field + ") = 1"
-                + " GROUP BY mukey) a"
-                + " LEFT JOIN component c ON c.mukey = a.mukey"
-                + " LEFT JOIN chorizon h ON h.cokey = c.cokey"
-                + " ORDER BY a.map_share DESC, c.comppct_r DESC, h.hzdept_r");
+        String field = "geometry::STGeomFromText('" + edge + "', 4326).MakeValid()";
+        return question(
+                ", a.mukey, a.map_share FROM (SELECT mukey,"
+                        + " SUM(mupolygongeo.STIntersection(" + field + ").STArea()) / " + field
+                        + ".STArea() AS map_share FROM mupolygon WHERE mupolygongeo.STIntersects("
+                        + field + ") = 1 GROUP BY mukey) a LEFT JOIN component c ON c.mukey = a.mukey",
+                "a.map_share DESC, ");
     }
 
     /** Built from numbers only; longitude comes first in WKT. */
@@ -106,16 +109,21 @@ public final class SoilByPoint {
         String place = Addresses.degrees(point.longitudeDeg(), 5) + " "
                 + Addresses.degrees(point.latitudeDeg(), 5);
         return question(
-                "SELECT c.compname, c.comppct_r, c.slope_r, h.hzdept_r, h.hzdepb_r, h.sandtotal_r,"
-                        + " h.silttotal_r, h.claytotal_r, h.om_r FROM mapunit m"
-                        + " LEFT JOIN component c ON c.mukey = m.mukey"
-                        + " LEFT JOIN chorizon h ON h.cokey = c.cokey"
-                        + " WHERE m.mukey IN (SELECT * FROM"
-                        + " SDA_Get_Mukey_from_intersection_with_WktWgs84('point(" + place + ")'))"
-                        + " ORDER BY c.comppct_r DESC, h.hzdept_r");
+                " FROM (SELECT mukey FROM mapunit WHERE mukey IN (SELECT * FROM"
+                        + " SDA_Get_Mukey_from_intersection_with_WktWgs84('point(" + place
+                        + ")'))) m LEFT JOIN component c ON c.mukey = m.mukey",
+                "");
     }
 
-    private Ask question(String query) {
+    /** Components and their horizons; a component without horizons is water, rock or made land. */
+    private Ask question(String from, String firstOrder) {
+        return asked("SELECT c.compname, c.comppct_r, c.slope_r, h.hzdept_r, h.hzdepb_r,"
+                + " h.sandtotal_r, h.silttotal_r, h.claytotal_r, h.om_r" + from
+                + " LEFT JOIN chorizon h ON h.cokey = c.cokey ORDER BY " + firstOrder
+                + "c.comppct_r DESC, h.hzdept_r");
+    }
+
+    private Ask asked(String query) {
         HttpUrl url = Addresses.under(
                         client.settings().address(Service.SOIL_SURVEY), "tabular/post.rest")
                 .build();

@@ -22,6 +22,11 @@ public final class SoilSurveyTable {
 
     private static final double TOP_CM = 30;
     private static final String MAP_SHARE = "map_share";
+
+    /** Less of a field mapped, or more than all of it, and the answer is about something else. */
+    private static final double LEAST_MAPPED = 0.5;
+
+    private static final double MOST_MAPPED = 1.02;
     private static final double MOST_OM_PCT = 8;
     private static final double STEEPEST = 0.6;
 
@@ -49,7 +54,24 @@ public final class SoilSurveyTable {
         return new SoilSurveyTable(columns, rows).soil(copy);
     }
 
+    /** Map units of an answer about a whole field cover it, once. */
+    private void requireWholeField() throws Unreadable {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        for (JsonNode row : rows) {
+            double share = Json.number(cell(row, MAP_SHARE)).orElse(Double.NaN);
+            shares.put(text(row, "mukey"), share);
+        }
+        double mapped = shares.values().stream().mapToDouble(share -> share).sum();
+        if (!(mapped >= LEAST_MAPPED && mapped <= MOST_MAPPED)) {
+            throw new Unreadable(
+                    "maps " + Math.round(100 * mapped) + " % of the field, which cannot be right");
+        }
+    }
+
     private SurveyedSoil soil(Copy copy) throws Unreadable {
+        if (columns.containsKey(MAP_SHARE)) {
+            requireWholeField();
+        }
         Mean sand = new Mean();
         Mean clay = new Mean();
         Mean matter = new Mean();

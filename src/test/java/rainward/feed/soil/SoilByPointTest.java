@@ -10,6 +10,7 @@ import static rainward.feed.Sky.NOW;
 
 import com.github.tomakehurst.wiremock.client.ResponseDefinitionBuilder;
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import rainward.feed.Sky;
@@ -62,7 +63,7 @@ class SoilByPointTest {
                 + ",[\"Oak\",\"60\",\"4\",\"0\",\"20\",\"50\",\"30\",\"20\",\"3\"]]}"));
         at();
         sky.restart();
-        new SoilByPoint(sky.client()).at(Sky.FARM, NOW.plus(Duration.ofDays(300)));
+        new SoilByPoint(sky.client()).at(Sky.FARM, Optional.empty(), NOW.plus(Duration.ofDays(300)));
         assertThat(sky.asked()).isEqualTo(1);
     }
 
@@ -120,7 +121,7 @@ class SoilByPointTest {
     }
 
     private SoilByPoint.Proposal at() {
-        return new SoilByPoint(sky.client()).at(Sky.FARM, NOW);
+        return new SoilByPoint(sky.client()).at(Sky.FARM, Optional.empty(), NOW);
     }
 
     private void survey(ResponseDefinitionBuilder answer) {
