@@ -18,8 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rainward.feed.recorded.Loopback;
 import rainward.daemon.demo.InventedWeather;
+import rainward.feed.recorded.Loopback;
 
 /** Members of an ensemble, from the service that shows them to the brief. */
 class EnsembleIT {

@@ -35,7 +35,8 @@ class FaultWeekIT {
         }
         assertThat(sources).containsExactly("met-norway", "nws");
         assertThat(faults).hasSizeGreaterThan(20);
-        // The fifth day begins in an outage of every service, six hours old at its brief: told, with
+        // The fifth day begins in an outage of every service, six hours old at its brief: told,
+        // with
         // the time since when, and the plan rests on what was had before.
         assertThat(report.path("days").get(4).path("told").toString())
                 .contains("nws gives nothing since", "met-norway gives nothing since");

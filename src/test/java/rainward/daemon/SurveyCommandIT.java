@@ -88,9 +88,7 @@ class SurveyCommandIT {
     }
 
     @ParameterizedTest(name = "{1}")
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             0.75 | map units that cover a third of the field | 0.08
             0.75 | map units that cover it three times       | 2.25
             """)

@@ -11,7 +11,8 @@ import java.util.SplittableRandom;
 /**
  * What goes wrong in a week of trials. Two long outages are written down, since a week of luck may
  * have none: the first service is out for all of the third day, every service from the evening
- * before the fifth day's brief to its end. Beside them each service has a fault of its own in some hours, drawn from a seed.
+ * before the fifth day's brief to its end. Beside them each service has a fault of its own in some
+ * hours, drawn from a seed.
  */
 final class FaultSchedule {
 

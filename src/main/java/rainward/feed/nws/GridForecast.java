@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import rainward.farm.GeoPoint;
@@ -137,44 +136,32 @@ public record GridForecast(ReadForecast forecast, List<Coordinate> cell) {
                 return List.of();
             }
             String unit = properties.path(name).path("uom").asText("");
-            Optional<DoubleUnaryOperator> toSi = quantity.from(unit);
-            if (toSi.isEmpty()) {
+            if (!quantity.knows(unit)) {
                 String said = unit.isEmpty() ? "no unit" : "unknown unit '" + Json.cut(unit) + "'";
                 notes.say(name + ": " + said + ", layer left out");
                 return List.of();
             }
             List<Spell> spells = new ArrayList<>();
             for (JsonNode entry : values) {
-                spell(name, entry, quantity, toSi.get()).ifPresent(spells::add);
+                window(name, entry).ifPresent(window -> {
+                    Quantity.Said said = quantity.read(entry.path("value"), unit);
+                    said.si()
+                            .ifPresentOrElse(
+                                    si -> spells.add(new Spell(window, si)),
+                                    () -> notes.leftOut(
+                                            name, said.whyNot() + " at " + window.from()));
+                });
             }
             return Spell.inOrder(name, spells, notes);
         }
 
-        private Optional<Spell> spell(
-                String name, JsonNode entry, Quantity quantity, DoubleUnaryOperator toSi) {
+        private Optional<Window> window(String name, JsonNode entry) {
             String time = entry.path("validTime").asText("");
             Optional<Window> window = Spans.interval(time, now);
             if (window.isEmpty()) {
                 notes.leftOut(name, "'" + Json.cut(time) + "' is not a time interval");
-                return Optional.empty();
             }
-            JsonNode value = entry.path("value");
-            if (Json.silent(value)) {
-                notes.leftOut(name, "it has no value at " + window.get().from());
-                return Optional.empty();
-            }
-            OptionalDouble number = Json.number(value);
-            OptionalDouble good = number.isPresent()
-                    ? quantity.believable(toSi.applyAsDouble(number.getAsDouble()))
-                    : number;
-            if (good.isEmpty()) {
-                notes.leftOut(
-                        name,
-                        Json.cut(value.asText()) + " is not believable at "
-                                + window.get().from());
-                return Optional.empty();
-            }
-            return Optional.of(new Spell(window.get(), good.getAsDouble()));
+            return window;
         }
     }
 }

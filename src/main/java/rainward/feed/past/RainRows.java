@@ -96,7 +96,8 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
 
     /** Reports of a station: of each clock hour the last report, and only where it has rain. */
     public static RainRows station(Copy copy) throws Unreadable {
-        Features.Read<StationFeatures.Report> read = StationFeatures.read(copy);
+        Notes notes = Notes.ofEntries();
+        Features.Read<StationFeatures.Report> read = StationFeatures.read(copy, notes);
         Map<Instant, StationFeatures.Report> lastOfHour = new LinkedHashMap<>();
         for (StationFeatures.Report report : read.items()) {
             lastOfHour.merge(
@@ -104,7 +105,6 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
                     report,
                     (a, b) -> b.rainLastHourMm().isPresent() && b.at().isAfter(a.at()) ? b : a);
         }
-        Notes notes = Notes.ofEntries();
         List<RainObservation> rain = new ArrayList<>();
         for (StationFeatures.Report report : lastOfHour.values()) {
             OptionalDouble mm = report.rainLastHourMm();
@@ -135,20 +135,11 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
     }
 
     private static OptionalDouble mm(JsonNode node, String unit, String source, Notes notes) {
-        if (Json.silent(node)) {
-            notes.leftOut(source, "it has no value");
-            return OptionalDouble.empty();
+        Quantity.Said said = Quantity.RAIN.read(node, unit);
+        if (said.si().isEmpty()) {
+            notes.leftOut(source, said.whyNot());
         }
-        OptionalDouble number = Json.number(node);
-        OptionalDouble good = OptionalDouble.empty();
-        if (number.isPresent()) {
-            double si = Quantity.RAIN.from(unit).orElseThrow().applyAsDouble(number.getAsDouble());
-            good = Quantity.RAIN.believable(si);
-        }
-        if (good.isEmpty()) {
-            notes.leftOut(source, Json.cut(node.asText()) + " is not believable");
-        }
-        return good;
+        return said.si();
     }
 
     private static Optional<Instant> noonOf(String date) {

@@ -1,15 +1,14 @@
 package rainward.feed.past;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rainward.farm.Window;
 import rainward.feed.hourly.HourlyFill;
 import rainward.feed.reading.Features;
 import rainward.feed.reading.Features.One;
 import rainward.feed.reading.Json;
+import rainward.feed.reading.Notes;
 import rainward.feed.reading.Quantity;
 import rainward.feed.reading.Spans;
 import rainward.feed.reading.Unreadable;
@@ -34,18 +33,14 @@ final class StationFeatures {
      * @param rainLastHourMm fallen in the hour before [mm]
      * @param air of the hour that holds it, where all of it is given
      */
-    record Report(Instant at, OptionalDouble rainLastHourMm, Optional<StationAir> air) {
+    record Report(Instant at, OptionalDouble rainLastHourMm, Optional<StationAir> air) {}
 
-        Window hourBefore() {
-            return new Window(at.minus(Duration.ofHours(1)), at);
-        }
+    /** Reports, with what was left out of them named in the notes. */
+    static Features.Read<Report> read(Copy copy, Notes notes) throws Unreadable {
+        return Features.read(copy.body(), "observations", p -> report(p, notes));
     }
 
-    static Features.Read<Report> read(Copy copy) throws Unreadable {
-        return Features.read(copy.body(), "observations", StationFeatures::report);
-    }
-
-    private static One<Report> report(JsonNode p) {
+    private static One<Report> report(JsonNode p, Notes notes) {
         String text = p.path("timestamp").asText("");
         Optional<Instant> at = Spans.time(text);
         if (at.isEmpty()) {
@@ -53,32 +48,47 @@ final class StationFeatures {
         }
         return One.of(new Report(
                 at.get(),
-                value(p.path("precipitationLastHour"), Quantity.RAIN),
-                air(p, HourlyFill.fullHour(at.get()))));
+                new Value("precipitationLastHour", Quantity.RAIN).of(p, notes),
+                air(p, HourlyFill.fullHour(at.get()), notes)));
     }
 
     /** A part of it that is missing or above what air can hold leaves the hour out. */
-    private static Optional<StationAir> air(JsonNode p, Instant hour) {
-        OptionalDouble temp = value(p.path("temperature"), Quantity.AIR_TEMP);
-        OptionalDouble dew = value(p.path("dewpoint"), Quantity.DEW_POINT);
-        OptionalDouble wind = value(p.path("windSpeed"), Quantity.WIND);
-        boolean whole = temp.isPresent() && dew.isPresent() && wind.isPresent();
-        if (!whole || dew.getAsDouble() > temp.getAsDouble()) {
+    private static Optional<StationAir> air(JsonNode p, Instant hour, Notes notes) {
+        OptionalDouble temp = new Value("temperature", Quantity.AIR_TEMP).of(p, notes);
+        OptionalDouble dew = new Value("dewpoint", Quantity.DEW_POINT).of(p, notes);
+        OptionalDouble wind = new Value("windSpeed", Quantity.WIND).of(p, notes);
+        if (temp.isEmpty() || dew.isEmpty() || wind.isEmpty()) {
+            return Optional.empty();
+        }
+        if (dew.getAsDouble() > temp.getAsDouble()) {
+            notes.leftOut("station air", "its dew point lies above its temperature");
             return Optional.empty();
         }
         double wind2mMps = AirPhysics.windAt2mMps(wind.getAsDouble(), MAST_M);
         return Optional.of(new StationAir(hour, temp.getAsDouble(), dew.getAsDouble(), wind2mMps));
     }
 
-    /** A value with its unit; unknown where any of it is missing, wild or failed its check. */
-    private static OptionalDouble value(JsonNode node, Quantity quantity) {
-        OptionalDouble number = Json.number(node.path("value"));
-        var toSi = quantity.from(node.path("unitCode").asText(""));
-        // MADIS: X failed a check, Q was questioned, B is on the list of bad ones.
-        String check = node.path("qualityControl").asText("").replaceFirst("^qc:", "");
-        if (number.isEmpty() || toSi.isEmpty() || check.matches("[XQB]")) {
-            return OptionalDouble.empty();
+    /** A value with its unit; what is missing is the rule here, what is bad is named. */
+    private record Value(String name, Quantity quantity) {
+
+        OptionalDouble of(JsonNode report, Notes notes) {
+            JsonNode node = report.path(name);
+            if (Json.silent(node.path("value"))) {
+                return OptionalDouble.empty();
+            }
+            // MADIS: X failed a check, Q was questioned, B is on the list of bad ones.
+            String check = node.path("qualityControl").asText("").replaceFirst("^qc:", "");
+            Quantity.Said said =
+                    quantity.read(node.path("value"), node.path("unitCode").asText(""));
+            if (said.si().isEmpty() || check.matches("[XQB]")) {
+                notes.leftOut(
+                        "station " + name,
+                        said.si().isEmpty()
+                                ? said.whyNot()
+                                : "it failed the service's own check (" + check + ")");
+                return OptionalDouble.empty();
+            }
+            return said.si();
         }
-        return quantity.believable(toSi.get().applyAsDouble(number.getAsDouble()));
     }
 }

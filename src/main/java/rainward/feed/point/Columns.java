@@ -8,8 +8,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import rainward.farm.Window;
 import rainward.feed.reading.Json;
 import rainward.feed.reading.Moments;
@@ -108,33 +106,18 @@ final class Columns {
             return;
         }
         String unit = units.path(name).asText("");
-        Optional<DoubleUnaryOperator> toSi = quantity.from(unit);
-        if (toSi.isEmpty()) {
+        if (!quantity.knows(unit)) {
             notes.say(name + ": unknown unit '" + Json.cut(unit) + "', left out");
             return;
         }
         for (int i = 0; i < times.size(); i++) {
             Optional<Instant> at = times.get(i);
-            OptionalDouble value = value(name, column.path(i), quantity, toSi.get());
-            if (at.isPresent() && value.isPresent()) {
-                taker.take(at.get(), value.getAsDouble());
+            Quantity.Said said = quantity.read(column.path(i), unit);
+            if (said.si().isEmpty()) {
+                notes.leftOut(name, said.whyNot());
+            } else if (at.isPresent()) {
+                taker.take(at.get(), said.si().getAsDouble());
             }
         }
-    }
-
-    private OptionalDouble value(
-            String name, JsonNode node, Quantity quantity, DoubleUnaryOperator toSi) {
-        if (Json.silent(node)) {
-            notes.leftOut(name, "it has no value");
-            return OptionalDouble.empty();
-        }
-        OptionalDouble number = Json.number(node);
-        OptionalDouble good = number.isPresent()
-                ? quantity.believable(toSi.applyAsDouble(number.getAsDouble()))
-                : number;
-        if (good.isEmpty()) {
-            notes.leftOut(name, Json.cut(node.asText()) + " is not believable");
-        }
-        return good;
     }
 }

@@ -122,26 +122,17 @@ public final class MetForecast {
                 .ifPresent(v -> chances.add(new Spell(window, v)));
     }
 
+    /** A service may leave any of them out; what it gives has to be good. */
     private OptionalDouble value(JsonNode details, Item item) {
         JsonNode node = details.path(item.name());
         if (Json.silent(node)) {
             return OptionalDouble.empty();
         }
-        String unit = units.path(item.name()).asText("");
-        OptionalDouble number = Json.number(node);
-        var toSi = item.quantity().from(unit);
-        if (toSi.isEmpty()) {
-            notes.leftOut(item.name(), "its unit '" + Json.cut(unit) + "' is unknown");
-            return OptionalDouble.empty();
+        Quantity.Said said = item.quantity().read(node, units.path(item.name()).asText(""));
+        if (said.si().isEmpty()) {
+            notes.leftOut(item.name(), said.whyNot() + " at " + item.at());
         }
-        OptionalDouble good = number.isPresent()
-                ? item.quantity().believable(toSi.get().applyAsDouble(number.getAsDouble()))
-                : number;
-        if (good.isEmpty()) {
-            notes.leftOut(
-                    item.name(), Json.cut(node.asText()) + " is not believable at " + item.at());
-        }
-        return good;
+        return said.si();
     }
 
     /** Single hours, and of the six-hour stretches those that touch none and do not overlap. */

@@ -68,11 +68,6 @@ public final class OpenMeteo extends PlainSource {
         return ColumnForecast::read;
     }
 
-    /** Members of the chosen ensemble; empty where none is chosen or none can be had. */
-    public Optional<EnsembleRain> ensemble(GeoPoint point, Instant asOf) {
-        return members(point, asOf).rain();
-    }
-
     /** Members of the chosen ensemble with every answer as received. */
     public EnsemblePull members(GeoPoint point, Instant asOf) {
         Optional<String> model =

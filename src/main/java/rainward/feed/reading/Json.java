@@ -70,6 +70,11 @@ public final class Json {
         return line.length() > 160 ? line.substring(0, 157) + "..." : line;
     }
 
+    /** What stands in a place of an answer, on one line: a list or an object as it is written. */
+    static String words(JsonNode node) {
+        return cut(node.isContainerNode() ? node.toString() : node.asText());
+    }
+
     /** True where nothing was said: absent or null. */
     public static boolean silent(JsonNode node) {
         return node.isMissingNode() || node.isNull();

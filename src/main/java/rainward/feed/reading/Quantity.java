@@ -2,6 +2,7 @@ package rainward.feed.reading;
 
 import static java.util.Map.entry;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,17 +31,53 @@ public enum Quantity {
         this.units = units;
     }
 
-    /** Conversion from a unit code; empty for a code that this quantity cannot have. */
-    public Optional<DoubleUnaryOperator> from(String code) {
-        int colon = code.indexOf(':');
-        return Optional.ofNullable(units.get(code.substring(colon + 1).strip()));
+    /**
+     * What a value in an answer says.
+     *
+     * @param si in SI; empty where it says nothing that can be used
+     * @param whyNot the reason, to stand behind "because"; blank where there is a value
+     */
+    public record Said(OptionalDouble si, String whyNot) {
+
+        static Said nothing(String why) {
+            return new Said(OptionalDouble.empty(), why);
+        }
     }
 
-    /** The value where it is believable; a bad value is unknown, it is not bent into range. */
-    public OptionalDouble believable(double value) {
-        return value >= least && value <= greatest
-                ? OptionalDouble.of(value)
-                : OptionalDouble.empty();
+    /** True for a unit code that this quantity can have. */
+    public boolean knows(String unit) {
+        return from(unit).isPresent();
+    }
+
+    /**
+     * Reads a value. Nothing is bent into range: what is not a number, has a unit that this
+     * quantity cannot have or cannot be believed is unknown, and the answer says why.
+     *
+     * @param value as it stands in the answer
+     * @param unit its code, with or without the prefix of its register
+     */
+    public Said read(JsonNode value, String unit) {
+        if (Json.silent(value)) {
+            return Said.nothing("it has no value");
+        }
+        Optional<DoubleUnaryOperator> toSi = from(unit);
+        if (toSi.isEmpty()) {
+            return Said.nothing(
+                    unit.isBlank()
+                            ? "it has no unit"
+                            : "its unit '" + Json.cut(unit) + "' is unknown");
+        }
+        OptionalDouble number = Json.number(value);
+        double si =
+                number.isPresent() ? toSi.get().applyAsDouble(number.getAsDouble()) : Double.NaN;
+        return si >= least && si <= greatest
+                ? new Said(OptionalDouble.of(si), "")
+                : Said.nothing(Json.words(value) + " is not believable");
+    }
+
+    private Optional<DoubleUnaryOperator> from(String code) {
+        int colon = code.indexOf(':');
+        return Optional.ofNullable(units.get(code.substring(colon + 1).strip()));
     }
 
     /** Unit codes after the prefix: the WMO register, UCUM, and the display text of Open-Meteo. */

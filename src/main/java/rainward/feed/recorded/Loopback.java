@@ -1,6 +1,7 @@
 package rainward.feed.recorded;
 
 import com.sun.net.httpserver.HttpServer;
+
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;

@@ -276,7 +276,8 @@ public final class RecordedAnswer implements AutoCloseable {
         Instant asOf = PlainSums.firstTime(recording.root()).orElse(ANY_TIME);
         OpenMeteo client = new OpenMeteo(client());
         if (members) {
-            return client.ensemble(PLACE, asOf)
+            return client.members(PLACE, asOf)
+                    .rain()
                     .map(rain -> Verdict.of(rain.warnings(), PlainSums.ensemble(hourly, rain)))
                     .orElseGet(() -> Verdict.bad("no ensemble could be read"));
         }

@@ -100,7 +100,8 @@ public final class SoilByPoint {
                 ", a.mukey, a.map_share FROM (SELECT mukey,"
                         + " SUM(mupolygongeo.STIntersection(" + field + ").STArea()) / " + field
                         + ".STArea() AS map_share FROM mupolygon WHERE mupolygongeo.STIntersects("
-                        + field + ") = 1 GROUP BY mukey) a LEFT JOIN component c ON c.mukey = a.mukey",
+                        + field
+                        + ") = 1 GROUP BY mukey) a LEFT JOIN component c ON c.mukey = a.mukey",
                 "a.map_share DESC, ");
     }
 

@@ -125,8 +125,8 @@ public final class TraceMaker {
         RainSheet.Draw draw =
                 new RainSheet.Draw(random.nextDouble(), random.nextDouble(), random.nextDouble());
         field.moveTo(middle, random);
-        here.forEach(placed -> sheets.get(placed.point)
-                .add(placed.period, () -> field.at(placed.point), draw));
+        here.forEach(placed ->
+                sheets.get(placed.point).add(placed.period, () -> field.at(placed.point), draw));
     }
 
     private record Placed(int point, WetPeriod period) {}

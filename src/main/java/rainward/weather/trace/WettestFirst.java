@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * Orders traces by a value, the highest first. Only the top of a standard normal field is asked for
- * as a rule, some thousand times in a forecast of hours: values fall into bins even in height, which
- * leaves them nearly in order, and are then put in order by insertion.
+ * as a rule, some thousand times in a forecast of hours: values fall into bins even in height,
+ * which leaves them nearly in order, and are then put in order by insertion.
  */
 final class WettestFirst {
 

@@ -172,7 +172,7 @@ class OpenMeteoTest {
 
     @Test
     void membersAreFoundByTheirNamesAndABrokenOneIsLeftOut() {
-        var rain = new OpenMeteo(sky.client()).ensemble(Sky.FARM, NOW).orElseThrow();
+        var rain = new OpenMeteo(sky.client()).members(Sky.FARM, NOW).rain().orElseThrow();
         assertThat(rain.members()).isEqualTo(3);
         assertThat(rain.hours()).isEqualTo(48);
         assertThat(rain.start()).isEqualTo("2026-07-14T23:00:00Z");
@@ -185,7 +185,7 @@ class OpenMeteoTest {
     @Test
     void withoutAModelThereIsNoEnsemble() {
         allow(Optional.of("k3y"), Optional.empty());
-        assertThat(new OpenMeteo(sky.client()).ensemble(Sky.FARM, NOW)).isEmpty();
+        assertThat(new OpenMeteo(sky.client()).members(Sky.FARM, NOW).rain()).isEmpty();
         assertThat(sky.asked()).isZero();
     }
 

@@ -63,7 +63,8 @@ class SoilByPointTest {
                 + ",[\"Oak\",\"60\",\"4\",\"0\",\"20\",\"50\",\"30\",\"20\",\"3\"]]}"));
         at();
         sky.restart();
-        new SoilByPoint(sky.client()).at(Sky.FARM, Optional.empty(), NOW.plus(Duration.ofDays(300)));
+        new SoilByPoint(sky.client())
+                .at(Sky.FARM, Optional.empty(), NOW.plus(Duration.ofDays(300)));
         assertThat(sky.asked()).isEqualTo(1);
     }
 
