@@ -69,7 +69,7 @@ final class FaultSchedule {
         if (outage(part, hour)) {
             return Optional.of(part == Part.NWS ? Fault.PROBLEM_503 : Fault.PAGE_503);
         }
-        var luck = new SplittableRandom(seed + 1_000_003 * hour + 31L * part.ordinal());
+        var luck = new SplittableRandom(seed + 1_000_003 * hour + 31L * part.name().hashCode());
         luck.nextInt();
         Fault[] all = Fault.values();
         // The first hour is fair: a service that never had an answer has none to fall back on.
@@ -81,7 +81,7 @@ final class FaultSchedule {
     private static boolean outage(Part part, long hour) {
         boolean thirdDay = hour >= 2 * DAY && hour < 3 * DAY;
         boolean fifthDay = hour >= 4 * DAY - 6 && hour < 4 * DAY + 16;
-        return fifthDay || part == Part.NWS && thirdDay;
+        return fifthDay || (part == Part.NWS && thirdDay);
     }
 
     /** Counts what was asked and what went wrong, until it is read. */

@@ -129,7 +129,7 @@ public record GridForecast(ReadForecast forecast, List<Coordinate> cell) {
     /** The layers of one answer. */
     private record Layers(JsonNode properties, Instant now, Notes notes) {
 
-        public List<Spell> read(String name, Quantity quantity) {
+        List<Spell> read(String name, Quantity quantity) {
             JsonNode values = properties.path(name).path("values");
             if (!values.isArray() || values.isEmpty()) {
                 notes.say(name + ": not sent");
