@@ -69,7 +69,8 @@ final class FaultSchedule {
         if (outage(part, hour)) {
             return Optional.of(part == Part.NWS ? Fault.PROBLEM_503 : Fault.PAGE_503);
         }
-        var luck = new SplittableRandom(seed + 1_000_003 * hour + 31L * part.name().hashCode());
+        var luck =
+                new SplittableRandom(seed + 1_000_003 * hour + 31L * part.name().hashCode());
         luck.nextInt();
         Fault[] all = Fault.values();
         // The first hour is fair: a service that never had an answer has none to fall back on.
