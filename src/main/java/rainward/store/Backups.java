@@ -1,9 +1,11 @@
 package rainward.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
@@ -22,12 +24,14 @@ public final class Backups {
 
     private static final String PREFIX = "rainward-";
     private static final String SUFFIX = ".db";
+    private static final String UNFINISHED = ".part";
 
     private Backups() {}
 
     /**
-     * Makes the copy of a day and lets go of the oldest. A copy counts only once it is whole and
-     * has been looked through; until then it has another name.
+     * Makes the copy of a day and lets go of the oldest. A copy counts only once it is whole, has
+     * been looked through and has reached the disk; until then it has another name. A damaged
+     * database is not copied: its copy would push a good one out.
      *
      * @param folder of the copies
      * @param day another copy of the same day is replaced
@@ -38,11 +42,13 @@ public final class Backups {
     public static Path make(Store store, Path folder, LocalDate day, int keep) {
         Path copies = StoreFolder.prepare(folder);
         Path whole = copies.resolve(PREFIX + day + SUFFIX);
-        Path part = copies.resolve(PREFIX + day + ".part");
+        Path part = copies.resolve(PREFIX + day + UNFINISHED);
         try {
-            Files.deleteIfExists(part);
+            clearUnfinished(copies);
+            requireSound(store);
             store.copyInto(StoreFolder.ownerOnly(part));
             requireSound(part);
+            reachDisk(part);
             Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
             forgetOldest(copies, Math.max(1, keep));
             return whole;
@@ -51,30 +57,81 @@ public final class Backups {
                     whole + ": the backup could not be written (" + e
                             + "); make room, or check the permissions of its folder.",
                     e);
+        } finally {
+            leave(part);
+        }
+    }
+
+    private static void requireSound(Store store) {
+        String said = store.read(books -> books.pragma("integrity_check"));
+        if (!said.equals("ok")) {
+            throw new StoreException("the database is damaged (" + said
+                    + "), so it was not copied over a good backup; `rainward restore` lists them.");
+        }
+    }
+
+    /** SQLite itself does not wait for the disk when it writes a copy. */
+    private static void reachDisk(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** What a backup left behind that was killed. */
+    private static void clearUnfinished(Path copies) throws IOException {
+        try (Stream<Path> all = Files.list(copies)) {
+            all.filter(file -> name(file).matches(PREFIX + "[0-9-]{10}\\" + UNFINISHED))
+                    .forEach(Backups::leave);
+        }
+    }
+
+    private static void leave(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // It has no name that anything is put back from; the next backup tries again.
         }
     }
 
     private static void forgetOldest(Path copies, int keep) throws IOException {
-        List<Path> newestFirst;
-        try (Stream<Path> all = Files.list(copies)) {
-            newestFirst = all.filter(Backups::isCopy)
-                    .sorted(Comparator.comparing(Path::getFileName).reversed())
-                    .toList();
-        }
+        List<Path> newestFirst = in(copies);
         for (Path old :
                 newestFirst.subList(Math.min(keep, newestFirst.size()), newestFirst.size())) {
             Files.delete(old);
         }
     }
 
+    /**
+     * The copies in a folder, the newest first; none where there is no folder.
+     *
+     * @throws StoreException where the folder cannot be read
+     */
+    public static List<Path> in(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(Backups::isCopy)
+                    .sorted(Comparator.comparing(Backups::name).reversed())
+                    .toList();
+        } catch (IOException e) {
+            throw new StoreException(
+                    folder + ": cannot be read (" + e + "); check its permissions.", e);
+        }
+    }
+
     private static boolean isCopy(Path file) {
-        return String.valueOf(file.getFileName())
-                .matches(PREFIX + "\\d{4}-\\d{2}-\\d{2}\\" + SUFFIX);
+        return name(file).matches(PREFIX + "\\d{4}-\\d{2}-\\d{2}\\" + SUFFIX);
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     /**
-     * Puts a copy back in place of the database of a folder, which is kept beside it under another
-     * name. The copy is looked through first.
+     * Puts a copy back in place of the database of a folder, which is kept in a folder of its own.
+     * The copy is looked through first. Killed in the middle, it leaves a state in which nothing
+     * starts until it is given again.
      *
      * @param home data folder that no service holds
      * @param copy to be put back; it stays where it is
@@ -85,19 +142,21 @@ public final class Backups {
     public static Path restore(Path home, Path copy, Instant now) {
         try (FolderLock held = FolderLock.take(home)) {
             requireSound(copy);
-            Path database = home.resolve(StoreFolder.DATABASE);
-            Path aside =
-                    home.resolve("before-restore-" + now.toString().replace(':', '.') + SUFFIX);
-            Path part = StoreFolder.ownerOnly(home.resolve("restore.part"));
+            Path aside = StoreFolder.prepare(
+                    home.resolve("before-restore-" + now.toString().replace(':', '.')));
+            Path part = StoreFolder.ownerOnly(home.resolve(StoreFolder.RESTORING));
             Files.copy(copy, part, StandardCopyOption.REPLACE_EXISTING);
-            for (String more : List.of("-wal", "-shm", "")) {
+            reachDisk(StoreFolder.ownerOnly(part));
+            // The database goes first: with its log alone gone it would open, and lack the newest.
+            for (String more : List.of("", "-wal", "-shm")) {
                 Path was = home.resolve(StoreFolder.DATABASE + more);
                 if (Files.exists(was)) {
-                    Files.move(was, aside.resolveSibling(aside.getFileName() + more));
+                    Files.move(was, aside.resolve(StoreFolder.DATABASE + more));
                 }
             }
-            Files.move(StoreFolder.ownerOnly(part), database, StandardCopyOption.ATOMIC_MOVE);
-            return aside;
+            Files.move(
+                    part, home.resolve(StoreFolder.DATABASE), StandardCopyOption.ATOMIC_MOVE);
+            return aside.resolve(StoreFolder.DATABASE);
         } catch (IOException e) {
             throw new StoreException(
                     copy + ": could not be put back (" + e + "); what was there is still in " + home
@@ -106,13 +165,16 @@ public final class Backups {
         }
     }
 
-    /** Looks through a database without changing it. */
-    private static void requireSound(Path copy) {
+    /**
+     * Looks through a copy without changing it.
+     *
+     * @throws StoreException where it is damaged, or of a newer program
+     */
+    public static void requireSound(Path copy) {
         if (!Files.isRegularFile(copy)) {
             throw new StoreException(copy + ": is not there; name a backup file.");
         }
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:file:"
-                        + copy.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
+        try (Connection connection = asItIs(copy);
                 Statement statement = connection.createStatement()) {
             String found = first(statement, "pragma integrity_check");
             String loose = first(statement, "select count(*) from pragma_foreign_key_check");
@@ -129,6 +191,12 @@ public final class Backups {
         } catch (SQLException e) {
             throw new StoreException(copy + ": " + Trouble.words(e), e);
         }
+    }
+
+    /** A copy, opened so that not a byte beside it is written. */
+    static Connection asItIs(Path copy) throws SQLException {
+        return DriverManager.getConnection("jdbc:sqlite:file:"
+                + copy.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
     }
 
     private static String first(Statement statement, String sql) throws SQLException {

@@ -1,7 +1,10 @@
 package rainward.store;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -28,10 +31,32 @@ final class Schema {
                         + "); install that version again.");
             }
             if (version < NEWEST) {
+                keepAsItWas(connection, database, version);
                 migrate(source);
             }
         } catch (SQLException | FlywayException e) {
             throw new StoreException(database + ": " + Trouble.words(e), e);
+        }
+    }
+
+    /** There is no way back from a step, so what an older program can open is kept beside it. */
+    private static void keepAsItWas(Connection connection, Path database, int version)
+            throws SQLException {
+        Path copy = database.resolveSibling("before-upgrade-of-schema-" + version + ".db");
+        if (version == 0 || Files.exists(copy)) {
+            return;
+        }
+        Path part = copy.resolveSibling("before-upgrade.part");
+        try (PreparedStatement copying = connection.prepareStatement("vacuum into ?")) {
+            Files.deleteIfExists(part);
+            copying.setString(1, StoreFolder.ownerOnly(part).toString());
+            copying.execute();
+            Files.move(part, copy);
+        } catch (IOException e) {
+            throw new StoreException(
+                    copy + ": cannot be written (" + e + "), so the database was left as it is;"
+                            + " make room, or check the permissions of the folder.",
+                    e);
         }
     }
 

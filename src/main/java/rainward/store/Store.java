@@ -44,7 +44,7 @@ public final class Store implements AutoCloseable {
         System.setProperty(
                 "org.sqlite.tmpdir",
                 StoreFolder.nativeParts(home).toAbsolutePath().toString());
-        Path database = StoreFolder.ownerOnly(home.resolve(StoreFolder.DATABASE));
+        Path database = StoreFolder.database(home);
         SQLiteDataSource source = source(database);
         Schema.bringUpToDate(source, database);
         return new Store(pool(source));

@@ -18,6 +18,9 @@ final class StoreFolder {
 
     static final String DATABASE = "rainward.db";
 
+    /** A copy on its way back; while it is there without a database, a restore was broken off. */
+    static final String RESTORING = "restore.part";
+
     private static final String NATIVE = "native";
 
     /** Long enough for a sibling to load the library that it has just unpacked. */
@@ -41,6 +44,17 @@ final class StoreFolder {
                             + " --home.",
                     e);
         }
+    }
+
+    /** The database file of a folder; a restore that was broken off is not taken for a new start. */
+    static Path database(Path home) {
+        Path database = home.resolve(DATABASE);
+        if (!Files.exists(database) && Files.exists(home.resolve(RESTORING))) {
+            throw new StoreException(database
+                    + ": is not there, because a restore was broken off; give it again"
+                    + " (`rainward restore` lists the backups).");
+        }
+        return ownerOnly(database);
     }
 
     /** Makes an empty file that nobody else may read, or narrows one that is there. */

@@ -154,4 +154,55 @@ class BackupsIT {
                     .hasMessageContaining("in use by");
         }
     }
+
+    @Test
+    void damagedDatabaseDoesNotPushAGoodCopyOut() throws IOException, SQLException {
+        Path good = backUp(DAY);
+        wipeAnIndex(home.resolve("rainward.db"));
+
+        assertThatThrownBy(() -> backUp(DAY.plusDays(1)))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("not copied over a good backup");
+        assertThat(Backups.in(copies)).containsExactly(good);
+        Backups.restore(home, good, Hollows.JULY);
+        assertThat(fields()).hasSize(2);
+    }
+
+    @Test
+    void backupThatWasKilledIsNoCopyAndIsClearedByTheNext() throws IOException {
+        Path good = backUp(DAY);
+        Path half = copies.resolve("rainward-2026-07-15.part");
+        Files.write(half, new byte[512]);
+
+        assertThat(Backups.in(copies)).containsExactly(good);
+        Path next = backUp(DAY.plusDays(2));
+
+        assertThat(half).doesNotExist();
+        assertThat(Backups.in(copies)).containsExactly(next, good);
+    }
+
+    @Test
+    void restoreThatWasKilledIsNotTakenForANewStart() throws IOException {
+        Path copy = backUp(DAY);
+        Files.move(home.resolve("rainward.db"), folder.resolve("aside"));
+        Files.copy(copy, home.resolve("restore.part"));
+
+        assertThatThrownBy(this::fields)
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("a restore was broken off; give it again");
+
+        Backups.restore(home, copy, Hollows.JULY);
+        assertThat(fields()).hasSize(2);
+    }
+
+    @Test
+    void logOfTheOldDatabaseIsNotReadIntoTheRestoredOne() throws IOException {
+        Path copy = backUp(DAY);
+        Files.write(home.resolve("rainward.db-wal"), new byte[4096]);
+
+        Path aside = Backups.restore(home, copy, Hollows.JULY);
+
+        assertThat(aside.resolveSibling("rainward.db-wal")).hasSize(4096);
+        assertThat(fields()).hasSize(2);
+    }
 }

@@ -8,6 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.farm.Window;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 import rainward.weather.skill.SaidChance;
 
 /** What forecasts said of periods then ahead, to be held against what came. */
@@ -52,7 +53,7 @@ public final class ChanceRecord {
                 .bind("property", property)
                 .bind("from", stretch.from().toEpochMilli())
                 .bind("to", stretch.to().toEpochMilli())
-                .map(ChanceRecord::said)
+                .map(Line.of(ChanceRecord::said))
                 .list();
     }
 

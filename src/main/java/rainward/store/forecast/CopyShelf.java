@@ -8,6 +8,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
 import rainward.store.row.Gzip;
 import rainward.store.row.Json;
+import rainward.store.row.Line;
 import rainward.weather.source.LastGoodCopies;
 
 /** The last good answer to each question of the feeds. */
@@ -23,7 +24,7 @@ public final class CopyShelf implements LastGoodCopies {
     public Optional<Copy> find(String address) {
         return handle.createQuery("select * from last_good_copy where address = :address")
                 .bind("address", address)
-                .map(CopyShelf::copy)
+                .map(Line.of(CopyShelf::copy))
                 .findOne()
                 .flatMap(whole -> whole);
     }

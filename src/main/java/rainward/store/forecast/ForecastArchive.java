@@ -10,6 +10,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
 import rainward.store.row.Gzip;
 import rainward.store.row.Json;
+import rainward.store.row.Line;
 import rainward.store.row.StoreException;
 import rainward.weather.source.RawPull;
 
@@ -49,7 +50,7 @@ public final class ForecastArchive {
                         """)
                 .bind("address", address)
                 .bind("moment", moment.toEpochMilli())
-                .map(ForecastArchive::pull)
+                .map(Line.of(ForecastArchive::pull))
                 .findOne();
     }
 
@@ -61,7 +62,7 @@ public final class ForecastArchive {
                         """)
                 .bind("from", from.toEpochMilli())
                 .bind("to", to.toEpochMilli())
-                .map(ForecastArchive::pull)
+                .map(Line.of(ForecastArchive::pull))
                 .list();
     }
 

@@ -15,6 +15,7 @@ import rainward.farm.Property;
 import rainward.farm.SoilTexture;
 import rainward.farm.Survey;
 import rainward.store.row.Json;
+import rainward.store.row.Line;
 
 /** Properties, fields and their boundaries, by name. */
 public final class FieldBook {
@@ -190,14 +191,14 @@ public final class FieldBook {
     /** Every field, in the order in which they first came. */
     public List<Field> all() {
         return handle.createQuery("select * from field where called is null order by listed")
-                .map(FieldBook::field)
+                .map(Line.of(FieldBook::field))
                 .list();
     }
 
     public Optional<Field> named(String name) {
         return handle.createQuery("select * from field where name = :name and called is null")
                 .bind("name", name)
-                .map(FieldBook::field)
+                .map(Line.of(FieldBook::field))
                 .findOne();
     }
 

@@ -8,6 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.farm.Window;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 import rainward.weather.rain.RainObservation;
 
 /** Rain that fell on a property, from its own gauge first of all. Values are never rewritten. */
@@ -66,7 +67,7 @@ public final class RainBook {
                 .bind("property", property)
                 .bind("from", stretch.from().toEpochMilli())
                 .bind("to", stretch.to().toEpochMilli())
-                .map(RainBook::observation)
+                .map(Line.of(RainBook::observation))
                 .list();
     }
 
@@ -74,7 +75,7 @@ public final class RainBook {
     public List<RainObservation> all(String property) {
         return handle.createQuery("select * from rain where property = :property order by id")
                 .bind("property", property)
-                .map(RainBook::observation)
+                .map(Line.of(RainBook::observation))
                 .list();
     }
 

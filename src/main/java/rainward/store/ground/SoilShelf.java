@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /** Soil of each field at some instant, so that the next turn need not start from spring. */
 public final class SoilShelf {
@@ -45,7 +46,7 @@ public final class SoilShelf {
                 .bind("field", field)
                 .bind("form", form)
                 .bind("moment", moment.toEpochMilli())
-                .map(SoilShelf::kept)
+                .map(Line.of(SoilShelf::kept))
                 .findOne();
     }
 

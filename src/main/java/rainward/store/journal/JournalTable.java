@@ -12,6 +12,7 @@ import org.jdbi.v3.core.statement.Update;
 import org.jspecify.annotations.Nullable;
 import rainward.farm.Operation;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /** The journal on disk; it only ever grows, and the database itself refuses anything else. */
 final class JournalTable {
@@ -68,7 +69,7 @@ final class JournalTable {
 
     List<JournalEntry> all() {
         return handle.createQuery(READ + "order by journal.id")
-                .map(JournalTable::entry)
+                .map(Line.of(JournalTable::entry))
                 .list();
     }
 
@@ -76,7 +77,7 @@ final class JournalTable {
         return handle.createQuery(READ
                         + "where coalesce(field.called, field.name) = :field order by journal.id")
                 .bind("field", field)
-                .map(JournalTable::entry)
+                .map(Line.of(JournalTable::entry))
                 .list();
     }
 

@@ -12,6 +12,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import rainward.input.check.StandVerdict;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /** What came up: counted in the field, beside the chance that was given when it was seeded. */
 public final class StandBook {
@@ -72,7 +73,7 @@ public final class StandBook {
                         order by journal.id
                         """)
                 .bind("moment", moment.toEpochMilli())
-                .map(StandBook::check)
+                .map(Line.of(StandBook::check))
                 .list();
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /** Which days have had their brief; no day has two. */
 public final class BriefLog {
@@ -41,7 +42,7 @@ public final class BriefLog {
     public Optional<WrittenBrief> of(LocalDate day) {
         return handle.createQuery("select * from brief_sent where day = :day")
                 .bind("day", day.toString())
-                .map(BriefLog::brief)
+                .map(Line.of(BriefLog::brief))
                 .findOne();
     }
 
@@ -50,7 +51,7 @@ public final class BriefLog {
         return handle.createQuery(
                         "select * from brief_sent where day < :day order by day desc limit 1")
                 .bind("day", day.toString())
-                .map(BriefLog::brief)
+                .map(Line.of(BriefLog::brief))
                 .findOne();
     }
 

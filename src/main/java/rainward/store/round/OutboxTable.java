@@ -14,6 +14,7 @@ import rainward.brief.post.OutboxRow;
 import rainward.brief.post.Outgoing;
 import rainward.store.Store;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /**
  * Messages that wait to go out. They are put in by the piece of work that causes them; the postman
@@ -182,10 +183,27 @@ public final class OutboxTable implements Outbox {
         return end(id, OutboxRow.State.DROPPED, now, "dropped by a person");
     }
 
+    /** Lets go of messages that ended before a moment; what waits stays. */
+    public int forgetBefore(Instant moment) {
+        return handle.createUpdate(
+                        "delete from outbox where state <> 'WAITING' and ended_at < :moment")
+                .bind("moment", moment.toEpochMilli())
+                .execute();
+    }
+
+    /** Takes out all that waits: after a restore nobody knows what of it went out since. */
+    public int dropWaiting(Instant now, String why) {
+        return handle.createUpdate("""
+                        update outbox set state = 'DROPPED', ended_at = :at, held = 0,
+                          next_try_at = null, last_words = :why
+                        where state = 'WAITING'
+                        """).bind("at", now.toEpochMilli()).bind("why", why).execute();
+    }
+
     public Optional<OutboxRow> row(long id) {
         return handle.createQuery("select * from outbox where id = :id")
                 .bind("id", id)
-                .map(OutboxTable::read)
+                .map(Line.of(OutboxTable::read))
                 .findOne();
     }
 
@@ -193,7 +211,7 @@ public final class OutboxTable implements Outbox {
     public List<OutboxRow> in(OutboxRow.State state) {
         return handle.createQuery("select * from outbox where state = :state order by id")
                 .bind("state", state.name())
-                .map(OutboxTable::read)
+                .map(Line.of(OutboxTable::read))
                 .list();
     }
 
@@ -201,7 +219,7 @@ public final class OutboxTable implements Outbox {
     public List<OutboxRow> since(Instant moment) {
         return handle.createQuery("select * from outbox where created_at >= :moment order by id")
                 .bind("moment", moment.toEpochMilli())
-                .map(OutboxTable::read)
+                .map(Line.of(OutboxTable::read))
                 .list();
     }
 

@@ -10,6 +10,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import rainward.queue.problem.Plan;
 import rainward.store.row.Columns;
 import rainward.store.row.Json;
+import rainward.store.row.Line;
 
 /** Orders that were given out, so that the next one can say what changed. */
 public final class PlanLog {
@@ -36,7 +37,7 @@ public final class PlanLog {
     /** The order that was given out last. */
     public Optional<GivenPlan> last() {
         return handle.createQuery("select * from plan_given order by id desc limit 1")
-                .map(PlanLog::given)
+                .map(Line.of(PlanLog::given))
                 .findOne();
     }
 
@@ -47,7 +48,7 @@ public final class PlanLog {
                         order by given_at desc, id desc limit 1
                         """)
                 .bind("moment", moment.toEpochMilli())
-                .map(PlanLog::given)
+                .map(Line.of(PlanLog::given))
                 .findOne();
     }
 
@@ -55,7 +56,7 @@ public final class PlanLog {
     public List<GivenPlan> since(Instant moment) {
         return handle.createQuery("select * from plan_given where given_at >= :moment order by id")
                 .bind("moment", moment.toEpochMilli())
-                .map(PlanLog::given)
+                .map(Line.of(PlanLog::given))
                 .list();
     }
 

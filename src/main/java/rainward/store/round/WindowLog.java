@@ -7,6 +7,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import rainward.store.row.Columns;
+import rainward.store.row.Line;
 
 /** What was said and not said about storm windows, so that deciding twice sends once. */
 public final class WindowLog {
@@ -33,7 +34,7 @@ public final class WindowLog {
     public List<WindowEvent> of(String window) {
         return handle.createQuery("select * from window_event where storm_window = :w order by id")
                 .bind("w", window)
-                .map(WindowLog::event)
+                .map(Line.of(WindowLog::event))
                 .list();
     }
 
@@ -41,7 +42,7 @@ public final class WindowLog {
     public List<WindowEvent> since(Instant moment) {
         return handle.createQuery("select * from window_event where at >= :moment order by id")
                 .bind("moment", moment.toEpochMilli())
-                .map(WindowLog::event)
+                .map(Line.of(WindowLog::event))
                 .list();
     }
 

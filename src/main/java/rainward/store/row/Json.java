@@ -52,7 +52,7 @@ public final class Json {
         try {
             return MAPPER.readValue(text, type);
         } catch (JsonProcessingException e) {
-            throw new StoreException(
+            throw StoreException.damaged(
                     "a stored " + type.getRawClass().getSimpleName() + " cannot be read ("
                             + e.getOriginalMessage() + ")",
                     e);

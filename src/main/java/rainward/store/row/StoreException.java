@@ -5,8 +5,31 @@ import org.jspecify.annotations.Nullable;
 /** The data folder cannot be used; the message is one sentence for the user, with what to do. */
 public final class StoreException extends RuntimeException {
 
-    public StoreException(String words, @Nullable Throwable cause) {
+    private static final long serialVersionUID = 1;
+
+    private final boolean damage;
+
+    private StoreException(String words, @Nullable Throwable cause, boolean damage) {
         super(words, cause);
+        this.damage = damage;
+    }
+
+    public StoreException(String words, @Nullable Throwable cause) {
+        this(words, cause, cause != null && Trouble.isDamage(cause));
+    }
+
+    /** What is stored makes no sense any more. */
+    static StoreException damaged(String found, @Nullable Throwable cause) {
+        return new StoreException(
+                found + ", so the database is damaged; keep a copy of it and put back the last"
+                        + " backup.",
+                cause,
+                true);
+    }
+
+    /** Whether the database itself is broken, so that a backup is what helps. */
+    public boolean isDamage() {
+        return damage;
     }
 
     public StoreException(String words) {

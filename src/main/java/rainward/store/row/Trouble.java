@@ -2,6 +2,7 @@ package rainward.store.row;
 
 import java.util.function.Supplier;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.result.ResultSetException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -13,9 +14,25 @@ public final class Trouble {
     public static <T> T told(Supplier<T> work) {
         try {
             return work.get();
+        } catch (ResultSetException e) {
+            throw Trouble.isDamage(e)
+                    ? new StoreException(words(e), e)
+                    : StoreException.damaged("a line cannot be read", e);
         } catch (JdbiException e) {
             throw new StoreException(words(e), e);
         }
+    }
+
+    /** Whether the database itself is broken, so that a backup is what helps. */
+    static boolean isDamage(Throwable trouble) {
+        for (Throwable t = trouble; t != null; t = t.getCause()) {
+            if (t instanceof SQLiteException sqlite) {
+                SQLiteErrorCode code = primary(sqlite.getResultCode());
+                return code == SQLiteErrorCode.SQLITE_CORRUPT
+                        || code == SQLiteErrorCode.SQLITE_NOTADB;
+            }
+        }
+        return false;
     }
 
     public static String words(Throwable trouble) {
@@ -24,7 +41,7 @@ public final class Trouble {
                 return words(sqlite.getResultCode(), String.valueOf(sqlite.getMessage()));
             }
         }
-        return "the database refused (" + trouble.getMessage() + ")";
+        return "the database refused (" + trouble.getMessage() + ").";
     }
 
     private static String words(SQLiteErrorCode code, String message) {
@@ -40,7 +57,7 @@ public final class Trouble {
                 "another process kept the database for too long; try again.";
             case SQLITE_IOERR ->
                 "the disk could not be read or written; check it, and the room left on it.";
-            default -> "the database refused (" + message + ")";
+            default -> "the database refused (" + message + ").";
         };
     }
 
