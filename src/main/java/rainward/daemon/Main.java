@@ -26,6 +26,8 @@ import rainward.daemon.command.StandCommand;
 import rainward.daemon.command.SurveyCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
+import rainward.daemon.keep.BackupCommand;
+import rainward.daemon.keep.RestoreCommand;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.skill.SkillCommand;
 import rainward.daemon.yard.command.CountCommand;
@@ -92,6 +94,8 @@ import rainward.store.row.StoreException;
             SeasonCommand.class,
             ExportCommand.class,
             EnterCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             SkillCommand.class,
             ReplayCommand.class,
             VerifyCommand.class,

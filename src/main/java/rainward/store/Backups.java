@@ -154,8 +154,7 @@ public final class Backups {
                     Files.move(was, aside.resolve(StoreFolder.DATABASE + more));
                 }
             }
-            Files.move(
-                    part, home.resolve(StoreFolder.DATABASE), StandardCopyOption.ATOMIC_MOVE);
+            Files.move(part, home.resolve(StoreFolder.DATABASE), StandardCopyOption.ATOMIC_MOVE);
             return aside.resolve(StoreFolder.DATABASE);
         } catch (IOException e) {
             throw new StoreException(
@@ -195,8 +194,8 @@ public final class Backups {
 
     /** A copy, opened so that not a byte beside it is written. */
     static Connection asItIs(Path copy) throws SQLException {
-        return DriverManager.getConnection("jdbc:sqlite:file:"
-                + copy.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
+        return DriverManager.getConnection(
+                "jdbc:sqlite:file:" + copy.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
     }
 
     private static String first(Statement statement, String sql) throws SQLException {

@@ -103,8 +103,8 @@ public final class Dump {
         long count = 0;
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("select * from \"" + table + "\"");
-                SequenceWriter out =
-                        CSV.writer().writeValues(Files.newBufferedWriter(folder.resolve(table + ".csv")))) {
+                SequenceWriter out = CSV.writer()
+                        .writeValues(Files.newBufferedWriter(folder.resolve(table + ".csv")))) {
             List<String> names = names(row.getMetaData());
             out.write(names);
             while (row.next()) {
@@ -129,9 +129,10 @@ public final class Dump {
         for (String name : names) {
             Object value = row.getObject(name);
             if (value instanceof byte[] bytes) {
-                cells.add(name.endsWith("_gzip")
-                        ? file(place + ".txt", unpacked(row, bytes))
-                        : file(place + (isMail(bytes) ? ".eml" : ".bin"), bytes));
+                cells.add(
+                        name.endsWith("_gzip")
+                                ? file(place + ".txt", unpacked(row, bytes))
+                                : file(place + (isMail(bytes) ? ".eml" : ".bin"), bytes));
             } else if (value instanceof Number moment && isInstant(name)) {
                 cells.add(Instant.ofEpochMilli(moment.longValue()).toString());
             } else {

@@ -46,7 +46,9 @@ final class StoreFolder {
         }
     }
 
-    /** The database file of a folder; a restore that was broken off is not taken for a new start. */
+    /**
+     * The database file of a folder; a restore that was broken off is not taken for a new start.
+     */
     static Path database(Path home) {
         Path database = home.resolve(DATABASE);
         if (!Files.exists(database) && Files.exists(home.resolve(RESTORING))) {

@@ -69,8 +69,7 @@ class DamageIT {
                                     new Survey(
                                             List.of(Hollows.PROPERTY),
                                             List.of(),
-                                            List.of(new MappedField(
-                                                    field, Optional.empty()))),
+                                            List.of(new MappedField(field, Optional.empty()))),
                                     Hollows.JULY);
                     return books.journal()
                             .say(
@@ -102,8 +101,10 @@ class DamageIT {
             Path good = Backups.in(copies).get(Backups.in(copies).size() - 1);
             Backups.restore(home, good, Instant.EPOCH.plusSeconds(i));
             try (Store store = Store.open(home)) {
-                assertThat(store.<List<Field>>read(books -> books.fields().all())).isEqualTo(known);
-                assertThat(store.<Map<String, FieldStatus>>read(b -> b.journal().statuses())).hasSize(FIELDS);
+                assertThat(store.<List<Field>>read(books -> books.fields().all()))
+                        .isEqualTo(known);
+                assertThat(store.<Map<String, FieldStatus>>read(b -> b.journal().statuses()))
+                        .hasSize(FIELDS);
             }
         }
         assertThat(counts.values().stream()

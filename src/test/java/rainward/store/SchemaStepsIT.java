@@ -118,7 +118,9 @@ class SchemaStepsIT {
 
     /** A column that came with a later step. */
     private static String fitting(String line, int schema) {
-        return schema >= 3 && line.contains("into field ") ? line.replace(" 1)", " 1, null)") : line;
+        return schema >= 3 && line.contains("into field ")
+                ? line.replace(" 1)", " 1, null)")
+                : line;
     }
 
     /** Every line of every table, without what later steps added to it. */

@@ -2,6 +2,7 @@ package rainward.daemon.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,8 @@ import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.settings.Settings;
 import rainward.daemon.settings.SettingsOutcome;
+import rainward.store.Backups;
+import rainward.store.row.StoreException;
 
 /** Which data folder and settings file a command works on. */
 public final class Place {
@@ -38,7 +41,7 @@ public final class Place {
         clock = other;
     }
 
-    HomeFolder home() {
+    public HomeFolder home() {
         return HomeFolder.choose(Optional.ofNullable(home), System.getenv());
     }
 
@@ -50,7 +53,7 @@ public final class Place {
         return Files.exists(own) || !Files.exists(BESIDE_THE_PROGRAM) ? own : BESIDE_THE_PROGRAM;
     }
 
-    SettingsOutcome.Usable read() {
+    public SettingsOutcome.Usable read() {
         return Office.settings(settingsFile(), System.getenv());
     }
 
@@ -60,6 +63,25 @@ public final class Place {
     }
 
     Office open(Settings settings) {
-        return Office.open(home(), settings, clock);
+        try {
+            return Office.open(home(), settings, clock);
+        } catch (StoreException e) {
+            throw e.isDamage() ? new StoreException(e.getMessage() + help(settings), e) : e;
+        }
+    }
+
+    /** What a person can do whose database is damaged. */
+    private String help(Settings settings) {
+        Path folder = home().path().resolve(settings.keeping().backupFolder());
+        return Backups.in(folder).stream()
+                .findFirst()
+                .map(copy -> " The last one is " + copy + ": stop the service, then `rainward"
+                        + " restore last`; what is there now is kept.")
+                .orElse(" There is none in " + folder + ".");
+    }
+
+    /** The moment. */
+    public Instant now() {
+        return clock.instant();
     }
 }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 public abstract class PlacedCommand implements Callable<Integer> {
 
     @Mixin
-    Place place = new Place();
+    protected Place place = new Place();
 
     @Option(names = "--json", description = "Print JSON.")
     boolean json;

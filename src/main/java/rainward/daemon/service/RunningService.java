@@ -3,6 +3,7 @@ package rainward.daemon.service;
 import java.sql.SQLException;
 import java.time.Duration;
 import org.quartz.SchedulerException;
+import rainward.daemon.keep.NightDesk;
 import rainward.daemon.office.GroundDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
@@ -17,6 +18,9 @@ public final class RunningService implements AutoCloseable {
     private static final Duration POST_EVERY = Duration.ofMinutes(1);
 
     private static final String POST = "post";
+
+    /** A night whose work was missed or failed is made up for so soon. */
+    private static final Duration NIGHT_LOOK_EVERY = Duration.ofMinutes(30);
 
     /** World grid: about five questions a minute; a crew of forty fields is through in a day. */
     private static final Duration SURVEY_EVERY = Duration.ofHours(2);
@@ -53,6 +57,9 @@ public final class RunningService implements AutoCloseable {
                 rounds.briefIfMissed();
                 rounds.send();
             });
+            schedule.put(
+                    new Job.Steady("night work", NIGHT_LOOK_EVERY),
+                    new NightDesk(office)::workIfDue);
             if (office.settings().soil().askSurvey()) {
                 GroundDesk ground = new GroundDesk(office);
                 schedule.put(

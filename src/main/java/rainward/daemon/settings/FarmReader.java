@@ -1,5 +1,7 @@
 package rainward.daemon.settings;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.ZoneId;
@@ -13,6 +15,7 @@ final class FarmReader {
 
     private static final Duration SOME_DAYS = Duration.ofDays(30);
     private static final Duration TEN_YEARS = Duration.ofDays(3660);
+    private static final String USUAL_BACKUPS = "backups";
 
     private FarmReader() {}
 
@@ -63,10 +66,24 @@ final class FarmReader {
 
     static Settings.Keeping keeping(Section keep) {
         Bounds.Span bounds = Bounds.Span.usually(Duration.ofDays(400), SOME_DAYS, TEN_YEARS);
-        Settings.Keeping read =
-                new Settings.Keeping(keep.span("forecasts", bounds), keep.span("mail", bounds));
+        Settings.Keeping read = new Settings.Keeping(
+                keep.span("forecasts", bounds),
+                keep.span("mail", bounds),
+                (int) keep.whole("backups", new Bounds.Whole(14, 2, 400)),
+                folder(keep));
         keep.end();
         return read;
+    }
+
+    private static Path folder(Section keep) {
+        String remedy = "must be the path of a folder, for instance \"E:/rainward\"";
+        String text = keep.maybeText("backup_folder", remedy).orElse(USUAL_BACKUPS);
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            keep.wrong("backup_folder", remedy);
+            return Path.of(USUAL_BACKUPS);
+        }
     }
 
     static Settings.Soil soil(Section soil) {

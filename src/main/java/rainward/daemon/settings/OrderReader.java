@@ -20,10 +20,6 @@ final class OrderReader {
         Settings.Order read = new Settings.Order(
                 prices,
                 section.span(
-                        "horizon",
-                        Bounds.Span.usually(
-                                Duration.ofDays(7), Duration.ofDays(1), Duration.ofDays(10))),
-                section.span(
                         "thinking",
                         Bounds.Span.usually(
                                 Duration.ofSeconds(1),

@@ -62,8 +62,10 @@ public record Settings(
      *
      * @param forecasts answers of forecast services as they came
      * @param mail messages that went out
+     * @param backups how many copies of the database
+     * @param backupFolder where they lie; relative to the data folder
      */
-    public record Keeping(Duration forecasts, Duration mail) {}
+    public record Keeping(Duration forecasts, Duration mail, int backups, Path backupFolder) {}
 
     /**
      * Whom to ask for weather, and how.
@@ -234,12 +236,10 @@ public record Settings(
      * How the queue is made.
      *
      * @param prices of driving, overtime and change
-     * @param horizon how far ahead
      * @param thinking time that the planner may take
      * @param seed same seed, same order
      */
-    public record Order(
-            PlanProblem.Prices prices, Duration horizon, Duration thinking, long seed) {}
+    public record Order(PlanProblem.Prices prices, Duration thinking, long seed) {}
 
     /**
      * When an alert goes out.

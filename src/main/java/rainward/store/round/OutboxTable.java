@@ -197,7 +197,10 @@ public final class OutboxTable implements Outbox {
                         update outbox set state = 'DROPPED', ended_at = :at, held = 0,
                           next_try_at = null, last_words = :why
                         where state = 'WAITING'
-                        """).bind("at", now.toEpochMilli()).bind("why", why).execute();
+                        """)
+                .bind("at", now.toEpochMilli())
+                .bind("why", why)
+                .execute();
     }
 
     public Optional<OutboxRow> row(long id) {

@@ -15,6 +15,7 @@ import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.yard.paper.Exports;
+import rainward.store.Dump;
 
 /** Writes records into files to hand on. */
 @Command(
@@ -26,17 +27,21 @@ import rainward.daemon.yard.paper.Exports;
             "  inputs   everything that was put on and in, CSV",
             "  journal  every line that was ever said, CSV",
             "  map      every field with its state, GeoJSON",
-            "  report   the season on a property, for its landowner, PDF"
+            "  report   the season on a property, for its landowner, PDF",
+            "  all      everything that is kept, into a new folder: CSV, mails, answers"
         })
 public final class ExportCommand extends OfficeCommand {
 
     private static final List<String> KINDS =
-            List.of("fields", "inputs", "journal", "map", "report");
+            List.of("fields", "inputs", "journal", "map", "report", "all");
 
     @Parameters(index = "0", paramLabel = "WHAT", description = "One of those above.")
     String what = "";
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "The file; it is written anew.")
+    @Parameters(
+            index = "1",
+            paramLabel = "FILE",
+            description = "The file; it is written anew. For all: the folder.")
     Path file = Path.of("");
 
     @Option(names = "--property", paramLabel = "NAME", description = "For report: whose.")
@@ -50,6 +55,9 @@ public final class ExportCommand extends OfficeCommand {
     @Override
     protected int work(Office office) {
         String kind = NameMatch.of(what, KINDS).orRefuse("export");
+        if (kind.equals("all")) {
+            return everything(office);
+        }
         Exports exports = new Exports(office);
         byte[] bytes = switch (kind) {
             case "fields" -> exports.fieldsCsv();
@@ -60,6 +68,19 @@ public final class ExportCommand extends OfficeCommand {
         };
         write(file, bytes);
         show(Map.of("file", file.toString(), "bytes", bytes.length), () -> file + " written.");
+        return 0;
+    }
+
+    private int everything(Office office) {
+        String[] inIt = file.toFile().list();
+        if (Files.exists(file) && (inIt == null || inIt.length > 0)) {
+            throw Refusal.badInput(file + " is there and not an empty folder: name a new one.");
+        }
+        Map<String, Long> rows = Dump.of(office.store(), file);
+        long all = rows.values().stream().mapToLong(Long::longValue).sum();
+        show(
+                Map.of("folder", file.toString(), "rows", rows),
+                () -> file + " written: " + all + " rows of " + rows.size() + " tables.");
         return 0;
     }
 
