@@ -140,7 +140,8 @@ public final class Backups {
      * @throws StoreException where the copy is not sound; nothing is changed then
      */
     public static Path restore(Path home, Path copy, Instant now) {
-        try (FolderLock held = FolderLock.take(home)) {
+        FolderLock held = FolderLock.take(home);
+        try {
             requireSound(copy);
             Path aside = StoreFolder.prepare(
                     home.resolve("before-restore-" + now.toString().replace(':', '.')));
@@ -161,6 +162,8 @@ public final class Backups {
                     copy + ": could not be put back (" + e + "); what was there is still in " + home
                             + ".",
                     e);
+        } finally {
+            held.close();
         }
     }
 

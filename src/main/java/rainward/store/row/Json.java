@@ -48,6 +48,8 @@ public final class Json {
                 MAPPER.getTypeFactory().constructMapType(Map.class, String.class, String.class));
     }
 
+    /** The type that is asked for comes along as a value. */
+    @SuppressWarnings("TypeParameterUnusedInFormals")
     private static <T> T read(String text, JavaType type) {
         try {
             return MAPPER.readValue(text, type);
