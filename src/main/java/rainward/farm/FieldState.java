@@ -13,5 +13,17 @@ public enum FieldState {
     /** Looked at: no stand; back in the queue with what is still in season. */
     FAILED,
     /** Taken out of the queue by the person. */
-    DROPPED
+    DROPPED;
+
+    /** In words of the crew. */
+    public String words() {
+        return switch (this) {
+            case PENDING -> "waits";
+            case IN_WORK -> "under way";
+            case SEEDED -> "seeded";
+            case UP -> "up";
+            case FAILED -> "failed, waits again";
+            case DROPPED -> "dropped";
+        };
+    }
 }

@@ -36,6 +36,16 @@ public record FieldStatus(
                 || state == FieldState.FAILED;
     }
 
+    /** Until when it is left out of the order, seen from a moment; empty where it is not. */
+    public Optional<Instant> heldAt(Instant asOf) {
+        return heldUntil.filter(until -> until.isAfter(asOf));
+    }
+
+    /** The record of a stage that was started and is not done; empty where it is not under way. */
+    public Optional<StageRecord> underWay(String stage) {
+        return of(stage).filter(StageRecord::underWay);
+    }
+
     /** When the last stage of a seeded field was finished; empty where it is not seeded. */
     public Optional<Instant> seededAt() {
         return state == FieldState.SEEDED || state == FieldState.UP

@@ -26,6 +26,10 @@ public record StageRecord(
         }
     }
 
+    public boolean underWay() {
+        return startedAt.isPresent() && finishedAt.isEmpty();
+    }
+
     public boolean done() {
         return finishedAt.isPresent();
     }

@@ -2,6 +2,8 @@ package rainward.farm;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 
 /**
  * A half-open stretch of time {@code [from, to)}.
@@ -14,6 +16,18 @@ public record Window(Instant from, Instant to) {
     public Window {
         Require.that(
                 !to.isBefore(from), () -> "window ends at " + to + ", before it starts at " + from);
+    }
+
+    /** A day of a zone: 23, 24 or 25 hours. */
+    public static Window ofDay(LocalDate day, ZoneId zone) {
+        return ofDays(day, day, zone);
+    }
+
+    /** Days of a zone, both included. */
+    public static Window ofDays(LocalDate first, LocalDate last, ZoneId zone) {
+        return new Window(
+                first.atStartOfDay(zone).toInstant(),
+                last.plusDays(1).atStartOfDay(zone).toInstant());
     }
 
     public Duration length() {

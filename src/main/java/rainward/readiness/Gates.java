@@ -25,7 +25,7 @@ final class Gates {
         if (!status.waiting()) {
             return gate(Gate.Kind.NOT_WAITING, "not waiting for seed: " + words(status));
         }
-        Optional<Instant> held = status.heldUntil().filter(until -> until.isAfter(asOf));
+        Optional<Instant> held = status.heldAt(asOf);
         if (held.isPresent()) {
             return gate(Gate.Kind.HELD, "held until " + question.teller().when(held.get()));
         }

@@ -142,7 +142,7 @@ public record FieldPage(
                 frame,
                 field.name(),
                 facts(frame, field),
-                word(status),
+                status.state().words(),
                 steps(frame, field, status),
                 may(frame, field, status),
                 wish(frame, field),
@@ -177,18 +177,6 @@ public record FieldPage(
                 .flatMap(r -> r.roster().mixesOf(field).stream().findFirst());
     }
 
-    /** Where a field stands, in a word of the crew. */
-    static String word(FieldStatus status) {
-        return switch (status.state()) {
-            case PENDING -> "waits";
-            case IN_WORK -> "under way";
-            case SEEDED -> "seeded";
-            case UP -> "up";
-            case FAILED -> "failed, waits again";
-            case DROPPED -> "dropped";
-        };
-    }
-
     private static List<Step> steps(Frame frame, Field field, FieldStatus status) {
         DayClock clock = frame.reader().clock();
         return frame.standing().round().stream()
@@ -201,7 +189,7 @@ public record FieldPage(
     private static Step step(String stage, Optional<StageRecord> told, DayClock clock) {
         Optional<Instant> end = told.flatMap(StageRecord::finishedAt);
         String machine = told.flatMap(StageRecord::machine).map(m -> ", " + m).orElse("");
-        String words = end.map(at -> "done " + clock.day(clock.date(at)) + " " + clock.time(at))
+        String words = end.map(at -> "done " + clock.dateTime(at))
                 .or(() -> told.flatMap(StageRecord::startedAt)
                         .map(at -> "under way since " + clock.dayTime(at)))
                 .map(text -> text + machine)
@@ -230,11 +218,8 @@ public record FieldPage(
     private static May may(Frame frame, Field field, FieldStatus status) {
         Reader reader = frame.reader();
         String bound = status.pinnedFirst() ? "pinned: it goes before all others" : "";
-        String held = status.heldUntil()
-                .filter(until -> until.isAfter(frame.now()))
-                .map(until ->
-                        "left out until " + reader.clock().day(reader.clock().date(until)) + " "
-                                + reader.clock().time(until))
+        String held = status.heldAt(frame.now())
+                .map(until -> "left out until " + reader.clock().dateTime(until))
                 .orElse("");
         boolean dropped = status.state() == rainward.farm.FieldState.DROPPED;
         String all = dropped
@@ -255,11 +240,10 @@ public record FieldPage(
         Optional<FieldReason> why = Optional.ofNullable(round.reasons().get(ready.field()));
         String rank = why.map(w -> rank(w, frame.reader()))
                 .orElseGet(() -> "not in the order: "
-                        + round.outlook().plan().leftOut().stream()
-                                .filter(left -> left.field().equals(ready.field()))
-                                .map(left -> left.why())
-                                .findFirst()
-                                .orElse(word(seen.item().status())));
+                        + round.outlook()
+                                .plan()
+                                .whyLeftOut(ready.field())
+                                .orElse(seen.item().status().state().words()));
         DayClock clock = frame.reader().clock();
         return new Score(
                 ready.score(),
@@ -341,7 +325,7 @@ public record FieldPage(
     private static Line line(Frame frame, FieldFile.Line line) {
         DayClock clock = frame.reader().clock();
         return new Line(
-                clock.day(clock.date(line.at())) + " " + clock.time(line.at()),
+                clock.dateTime(line.at()),
                 line.by(),
                 line.words(),
                 line.note().orElse(""),

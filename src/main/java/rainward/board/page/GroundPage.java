@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import rainward.board.picture.GroundMap;
 import rainward.cycle.Outlook;
+import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 
 /**
@@ -122,11 +123,11 @@ public record GroundPage(
     }
 
     private static boolean off(Frame frame, FieldStatus status) {
-        return status.heldUntil().filter(u -> u.isAfter(frame.now())).isPresent();
+        return status.heldAt(frame.now()).isPresent();
     }
 
     private static String state(Frame frame, FieldStatus status) {
-        return FieldPage.word(status)
+        return status.state().words()
                 + (off(frame, status) ? ", held" : "")
                 + (status.pinnedFirst() ? ", pinned" : "");
     }
@@ -135,15 +136,10 @@ public record GroundPage(
         if (off(frame, field.item().status())) {
             return "off";
         }
-        int score = field.readiness().score();
-        return switch (field.item().status().state()) {
-            case PENDING -> score < 34 ? "waits-low" : score < 67 ? "waits-mid" : "waits-high";
-            case IN_WORK -> "begun";
-            case SEEDED -> "seeded";
-            case UP -> "up";
-            case FAILED -> "failed";
-            case DROPPED -> "off";
-        };
+        FieldState state = field.item().status().state();
+        return state == FieldState.PENDING
+                ? Hatching.ofWaiting(field.readiness().score())
+                : Hatching.of(state);
     }
 
     private static Row row(Frame frame, Outlook.FieldOutlook field) {

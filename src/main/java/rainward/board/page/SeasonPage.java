@@ -38,28 +38,6 @@ public record SeasonPage(Frame frame, List<String> lines, List<Part> parts, List
                 .orElseGet(() -> new SeasonPage(frame, List.of(), List.of(), List.of()));
     }
 
-    private static String kind(FieldState state) {
-        return switch (state) {
-            case UP -> "up";
-            case SEEDED -> "seeded";
-            case IN_WORK -> "begun";
-            case PENDING -> "waits-mid";
-            case FAILED -> "failed";
-            case DROPPED -> "off";
-        };
-    }
-
-    private static String words(FieldState state) {
-        return switch (state) {
-            case UP -> "up";
-            case SEEDED -> "seeded";
-            case IN_WORK -> "under way";
-            case PENDING -> "waits";
-            case FAILED -> "failed, waits again";
-            case DROPPED -> "dropped";
-        };
-    }
-
     private static List<Part> parts(Frame frame, Outlook outlook) {
         Map<FieldState, Double> haByState = new LinkedHashMap<>();
         for (FieldState state : List.of(
@@ -77,8 +55,8 @@ public record SeasonPage(Frame frame, List<String> lines, List<Part> parts, List
         for (var entry : haByState.entrySet()) {
             if (entry.getValue() > 0) {
                 parts.add(new Part(
-                        kind(entry.getKey()),
-                        words(entry.getKey()) + ": "
+                        Hatching.of(entry.getKey()),
+                        entry.getKey().words() + ": "
                                 + frame.reader().units().area(entry.getValue()),
                         percent(before / allHa),
                         percent(entry.getValue() / allHa)));

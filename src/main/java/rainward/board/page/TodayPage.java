@@ -226,7 +226,7 @@ public record TodayPage(
                 seeds ? line.sown().map(Orders.Sown::mix).orElse("") : "",
                 round.outlook()
                         .field(field)
-                        .map(f -> TimeLine.begun(f.item().status(), stage.stage()))
+                        .map(f -> f.item().status().underWay(stage.stage()).isPresent())
                         .orElse(false),
                 line.reason());
     }

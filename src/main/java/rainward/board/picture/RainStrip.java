@@ -1,7 +1,9 @@
 package rainward.board.picture;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import rainward.brief.words.DayClock;
 import rainward.cycle.RainPicture;
 import rainward.farm.UnitSystem;
@@ -59,21 +61,23 @@ public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most)
         double mostMm = Math.max(
                 LEAST_SCALE_MM,
                 ahead.stream().mapToDouble(RainPicture.Bar::p90Mm).max().orElse(0));
+        Collection<RainPicture.Bar> likeliest = likeliest(ahead, reading.clock());
         List<Bar> bars = ahead.stream()
                 .filter(bar -> bar.window().overlaps(scale.span()))
-                .map(bar -> bar(bar, mostMm, reading, besides(bar, ahead, reading.clock())))
+                .map(bar -> bar(bar, mostMm, reading, !likeliest.contains(bar)))
                 .toList();
         return new RainStrip(bars, scale.days(reading.clock()), reading.units().roughRain(mostMm));
     }
 
-    private static boolean besides(
-            RainPicture.Bar bar, List<RainPicture.Bar> ahead, DayClock clock) {
-        var day = clock.date(bar.window().from());
+    /** Of each day the likeliest six hours, the first of equals. */
+    private static Collection<RainPicture.Bar> likeliest(
+            List<RainPicture.Bar> ahead, DayClock clock) {
         return ahead.stream()
-                .filter(other -> clock.date(other.window().from()).equals(day))
-                .anyMatch(other -> other.chance() > bar.chance()
-                        || other.chance() == bar.chance()
-                                && other.window().from().isBefore(bar.window().from()));
+                .collect(Collectors.toMap(
+                        bar -> clock.date(bar.window().from()),
+                        bar -> bar,
+                        (first, next) -> next.chance() > first.chance() ? next : first))
+                .values();
     }
 
     private static Bar bar(RainPicture.Bar bar, double mostMm, Reading reading, boolean besides) {

@@ -118,7 +118,7 @@ public record TimeLine(
 
     private static Bar bar(PlanItem item, Outlook outlook, TimeScale scale, DayClock clock) {
         boolean begun = outlook.field(item.place().field())
-                .map(f -> begun(f.item().status(), item.place().stage()))
+                .map(f -> f.item().status().underWay(item.place().stage()).isPresent())
                 .orElse(false);
         return new Bar(
                 scale.x(item.work().from()),
@@ -129,11 +129,6 @@ public record TimeLine(
                 item.place().field(),
                 item.place().operation().name().toLowerCase(Locale.ROOT),
                 begun);
-    }
-
-    /** True where a stage was begun and is not done. */
-    public static boolean begun(FieldStatus status, String stage) {
-        return status.of(stage).filter(record -> !record.done()).isPresent();
     }
 
     /** Names mostly begin with a short code; else the whole is shown as far as there is room. */

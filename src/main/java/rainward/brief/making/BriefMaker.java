@@ -39,10 +39,7 @@ public final class BriefMaker {
     private BriefMaker(BriefInput input) {
         this.input = input;
         this.outlook = input.outlook();
-        LocalDate date = input.day();
-        this.day = new Window(
-                date.atStartOfDay(input.zone()).toInstant(),
-                date.plusDays(1).atStartOfDay(input.zone()).toInstant());
+        this.day = Window.ofDay(input.day(), input.zone());
     }
 
     /** The brief of the day on which it was due. */

@@ -109,13 +109,13 @@ final class Changes {
         if (now.field(field).filter(f -> state(f) == FieldState.FAILED).isPresent()) {
             return "no stand came up; it is back in the queue";
         }
-        return leftOut(last.plan(), field)
+        return last.plan().whyLeftOut(field)
                 .map(why -> "was left out (" + why + "), fits now")
                 .orElse("");
     }
 
     private String whyTakenOut(String field) {
-        return leftOut(now.plan(), field)
+        return now.plan().whyLeftOut(field)
                 .or(() -> now.field(field)
                         .flatMap(f -> f.readiness().gates().stream().findFirst())
                         .map(gate -> gate.words()))
@@ -203,13 +203,6 @@ final class Changes {
         return plan.items().stream()
                 .filter(item -> item.sowing().isPresent() && item.rank() < rank)
                 .map(item -> item.place().field());
-    }
-
-    private static Optional<String> leftOut(Plan plan, String field) {
-        return plan.leftOut().stream()
-                .filter(left -> left.field().equals(field))
-                .map(Plan.LeftOut::why)
-                .findFirst();
     }
 
     private static FieldState state(Outlook.FieldOutlook field) {

@@ -76,9 +76,7 @@ final class OwnLines {
     }
 
     private static Window day(Heading heading) {
-        return new Window(
-                heading.day().atStartOfDay(heading.zone()).toInstant(),
-                heading.day().plusDays(1).atStartOfDay(heading.zone()).toInstant());
+        return Window.ofDay(heading.day(), heading.zone());
     }
 
     /** A day of work for others may be an idle one for this machine. */

@@ -62,6 +62,11 @@ public final class DayClock {
         return weekday(instant) + " " + time(instant);
     }
 
+    /** For instance {@code Thu, Jul 16 6:30 am}; where the day may be weeks away. */
+    public String dateTime(Instant instant) {
+        return day(date(instant)) + " " + time(instant);
+    }
+
     /** For instance {@code Thu 6:30-8:10 am}. */
     public String daySpan(Window window) {
         return weekday(window.from()) + " " + span(window);
@@ -78,9 +83,7 @@ public final class DayClock {
 
     /** The day as half-open stretch; 23, 24 or 25 hours. */
     public Window wholeDay(LocalDate date) {
-        return new Window(
-                date.atStartOfDay(zone).toInstant(),
-                date.plusDays(1).atStartOfDay(zone).toInstant());
+        return Window.ofDay(date, zone);
     }
 
     private String bare(ZonedDateTime at) {

@@ -53,8 +53,7 @@ final class History {
                 "left out"
                         + entry.detail()
                                 .heldUntil()
-                                .map(until -> " until " + clock.day(clock.date(until)) + " "
-                                        + clock.time(until))
+                                .map(until -> " until " + clock.dateTime(until))
                                 .orElse("");
             case FREED -> "no longer left out";
             case PINNED -> "put first";

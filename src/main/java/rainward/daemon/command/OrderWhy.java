@@ -107,13 +107,12 @@ record OrderWhy(
                 .findFirst()
                 .orElseThrow();
         if (!status.waiting()) {
-            return "not in the order: it is " + status.state().name().toLowerCase(Locale.ROOT);
+            return "not in the order: it is " + status.state().words();
         }
         return "not in the order: "
-                + result.outlook().plan().leftOut().stream()
-                        .filter(left -> left.field().equals(field))
-                        .map(Plan.LeftOut::why)
-                        .findFirst()
+                + result.outlook()
+                        .plan()
+                        .whyLeftOut(field)
                         .orElse(readiness.reason());
     }
 

@@ -51,8 +51,6 @@ public final class CalendarDesk {
         var day = at.atZone(office.zone()).toLocalDate();
         return BriefMaker.orders(
                 result.outlook(),
-                new Window(
-                        day.atStartOfDay(office.zone()).toInstant(),
-                        day.plusDays(1).atStartOfDay(office.zone()).toInstant()));
+                Window.ofDay(day, office.zone()));
     }
 }

@@ -143,9 +143,7 @@ final class LastResort {
     }
 
     private boolean untold(Books books, String property, LocalDate day) {
-        Window whole = new Window(
-                day.atStartOfDay(office.zone()).toInstant(),
-                day.plusDays(1).atStartOfDay(office.zone()).toInstant());
+        Window whole = Window.ofDay(day, office.zone());
         return books.rain().newest(property, whole).stream()
                 .allMatch(r -> r.source().equals(RainOrigin.STATION_SOURCE));
     }

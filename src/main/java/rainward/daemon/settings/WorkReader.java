@@ -180,9 +180,7 @@ record WorkReader(ZoneId zone, Map<String, Species> species) {
             if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
                 away.wrong("to", "must be the same day as from, " + from.get() + ", or later");
             } else if (from.isPresent() && to.isPresent()) {
-                absences.add(new Window(
-                        from.get().atStartOfDay(zone).toInstant(),
-                        to.get().plusDays(1).atStartOfDay(zone).toInstant()));
+                absences.add(Window.ofDays(from.get(), to.get(), zone));
             }
         }
         return absences;

@@ -77,9 +77,7 @@ public final class FieldDesk {
 
         /** True where the field is left out of the order for now. */
         boolean held() {
-            return status.heldUntil()
-                    .filter(until -> until.isAfter(now.toInstant()))
-                    .isPresent();
+            return status.heldAt(now.toInstant()).isPresent();
         }
 
         boolean dropped() {
@@ -89,7 +87,7 @@ public final class FieldDesk {
         void mustWait(String verb) {
             if (!status.waiting()) {
                 throw Refusal.badInput(name + " is "
-                        + status.state().name().toLowerCase(Locale.ROOT)
+                        + status.state().words()
                         + " and not in the order, so it cannot be " + verb + "."
                         + (dropped() ? " Take it back with `rainward free` first." : ""));
             }

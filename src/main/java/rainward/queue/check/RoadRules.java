@@ -71,7 +71,7 @@ final class RoadRules {
 
     private static boolean goesOn(Job job, Machine machine) {
         return job.field().status().stages().stream()
-                .filter(r -> r.startedAt().isPresent() && !r.done())
+                .filter(StageRecord::underWay)
                 .flatMap((StageRecord r) -> r.machine().stream())
                 .anyMatch(machine.name()::equals);
     }

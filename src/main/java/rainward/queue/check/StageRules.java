@@ -71,11 +71,7 @@ final class StageRules {
     }
 
     private static boolean going(Job job, PlanItem item) {
-        return job.field()
-                .status()
-                .of(item.place().stage())
-                .filter(r -> r.startedAt().isPresent() && !r.done())
-                .isPresent();
+        return job.field().status().underWay(item.place().stage()).isPresent();
     }
 
     private List<String> length(Job job, Done done) {
@@ -155,7 +151,7 @@ final class StageRules {
 
     private List<String> waits(Job job, Stage stage, Instant before, Instant start) {
         Duration waited = Duration.between(before, start);
-        if (going(job, start, stage)) {
+        if (going(job, stage)) {
             return List.of();
         }
         if (waited.compareTo(stage.leastWait()) < 0) {
@@ -167,11 +163,7 @@ final class StageRules {
         return List.of();
     }
 
-    private boolean going(Job job, Instant start, Stage stage) {
-        return job.field()
-                .status()
-                .of(stage.name())
-                .filter(r -> r.startedAt().isPresent() && !r.done())
-                .isPresent();
+    private static boolean going(Job job, Stage stage) {
+        return job.field().status().underWay(stage.name()).isPresent();
     }
 }

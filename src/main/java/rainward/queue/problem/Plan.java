@@ -26,6 +26,14 @@ public record Plan(Instant asOf, List<PlanItem> items, List<LeftOut> leftOut, Va
                 .findFirst();
     }
 
+    /** Why a field is not in the order; empty where nothing is said of it. */
+    public Optional<String> whyLeftOut(String field) {
+        return leftOut.stream()
+                .filter(left -> left.field().equals(field))
+                .map(LeftOut::why)
+                .findFirst();
+    }
+
     /**
      * A field that is not in the order.
      *

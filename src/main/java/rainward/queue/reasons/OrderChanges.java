@@ -78,11 +78,7 @@ public record OrderChanges(List<OrderChange> changes, double gainHa) {
     }
 
     private static String whyGone(Plan plan, String field) {
-        return plan.leftOut().stream()
-                .filter(l -> l.field().equals(field))
-                .map(Plan.LeftOut::why)
-                .findFirst()
-                .orElse("is no longer in the queue");
+        return plan.whyLeftOut(field).orElse("is no longer in the queue");
     }
 
     private static String when(PlanProblem problem, Plan plan, Job job) {

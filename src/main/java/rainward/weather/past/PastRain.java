@@ -305,9 +305,7 @@ final class PastRain {
     }
 
     private Window wholeDay(LocalDate day) {
-        return new Window(
-                day.atStartOfDay(frame.zone()).toInstant(),
-                day.plusDays(1).atStartOfDay(frame.zone()).toInstant());
+        return Window.ofDay(day, frame.zone());
     }
 
     private Stream<LocalDate> farmDays() {

@@ -44,9 +44,7 @@ public final class RainShares {
      * @return share of the day, and whether the intervals cover all of it
      */
     public static DayTotal dayTotal(List<RainAmount> amounts, LocalDate day, ZoneId zone) {
-        Window whole = new Window(
-                day.atStartOfDay(zone).toInstant(),
-                day.plusDays(1).atStartOfDay(zone).toInstant());
+        Window whole = Window.ofDay(day, zone);
         double total = 0;
         double covered = 0;
         for (RainAmount amount : amounts) {
