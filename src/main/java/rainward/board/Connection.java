@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.KeyStore;
+import java.time.Instant;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.ee10.servlet.SessionHandler;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -16,12 +18,17 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.session.DefaultSessionCache;
 import org.eclipse.jetty.session.FileSessionDataStore;
+import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rainward.board.door.Certificate;
 
 /** How the server is put together: threads, sessions, connection. */
 final class Connection {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Connection.class);
 
     private static final int MOST_THREADS = 16;
     private static final int LEAST_THREADS = 3;
@@ -59,6 +66,8 @@ final class Connection {
         int seconds = (int) rules.sessionEnds().toSeconds();
         sessions.getSessionCookieConfig().setMaxAge(seconds);
         sessions.setMaxInactiveInterval(seconds);
+        // A cookie lives from its last look on, as the session does.
+        sessions.setRefreshCookieAge(Math.max(1, seconds / 8));
         DefaultSessionCache cache = new DefaultSessionCache(sessions);
         FileSessionDataStore files = new FileSessionDataStore();
         files.setStoreDir(folder().toFile());
@@ -91,6 +100,12 @@ final class Connection {
         SslContextFactory.Server ssl = new SslContextFactory.Server();
         ssl.setKeyStore(keys());
         ssl.setKeyStorePassword("");
+        server.addEventListener(new LifeCycle.Listener() {
+            @Override
+            public void lifeCycleStarted(LifeCycle started) {
+                lookAgainTomorrow(server, ssl);
+            }
+        });
         HttpConfiguration https = new HttpConfiguration(http);
         // The Host check of the guard says which names are right.
         https.addCustomizer(new SecureRequestCustomizer(false));
@@ -99,11 +114,28 @@ final class Connection {
                 server, 1, 1, new SslConnectionFactory(ssl, plain.getProtocol()), plain);
     }
 
+    /** A service may run for longer than its certificate, made by itself or given by the user. */
+    private void lookAgainTomorrow(Server server, SslContextFactory.Server ssl) {
+        server.getScheduler()
+                .schedule(
+                        () -> {
+                            try {
+                                ssl.reload(again -> again.setKeyStore(keys()));
+                            } catch (Exception e) {
+                                LOG.error("{}; the one before stays in use", e.getMessage());
+                            }
+                            lookAgainTomorrow(server, ssl);
+                        },
+                        1,
+                        TimeUnit.DAYS);
+    }
+
     private KeyStore keys() {
         try {
             return rules.place().security().kind() == BoardRules.Security.Kind.GIVEN
                     ? Certificate.given(rules.place().security().files())
-                    : Certificate.selfMade(rules.folder(), rules.place().hosts().names());
+                    : Certificate.selfMade(
+                            rules.folder(), rules.place().hosts().names(), Instant.now());
         } catch (IOException | GeneralSecurityException | IllegalArgumentException e) {
             throw new IllegalStateException("the certificate cannot be used: " + e.getMessage(), e);
         }
