@@ -16,6 +16,7 @@ import rainward.board.door.Guard;
 import rainward.board.house.House;
 import rainward.board.house.Takes;
 import rainward.board.live.Live;
+import rainward.board.page.Leaf;
 
 /** The board, at work until it is closed. */
 public final class Board implements AutoCloseable {
@@ -28,17 +29,28 @@ public final class Board implements AutoCloseable {
     private final Guard guard;
     private final Live live;
     private volatile @Nullable Metrics metrics;
+    private final Inside inside;
+    private final Leaf leaf;
     private final Pages pages;
     private final Javalin server;
 
     private Board(House house, Takes takes, BoardRules rules) {
         this.rules = rules;
         this.house = house;
-        this.guard = new Guard(rules.place().hosts(), rules.keyring(), rules.tileServer());
+        this.guard = new Guard(
+                rules.place().hosts(),
+                rules.keyring(),
+                rules.place().security().kind() != BoardRules.Security.Kind.PLAIN,
+                rules.tileServer());
         this.live = new Live(() -> house.standing().turn());
-        this.pages = new Pages(house, takes, guard, rules.tiles());
+        this.inside = new Inside(house, takes, guard);
+        this.leaf = new Leaf();
+        this.pages = new Pages(inside, leaf, rules.tiles());
         this.server = Javalin.create(config -> configure(config, new Api(house, takes, guard)));
     }
+
+    /** What everything behind the door works with. */
+    record Inside(House house, Takes takes, Guard guard) {}
 
     /**
      * Opens the board.
@@ -89,7 +101,7 @@ public final class Board implements AutoCloseable {
         config.routes.after(this::after);
         Assets.routes(config.routes);
         pages.routes(config.routes);
-        rules.keyring().ifPresent(keys -> new Door(house, guard, keys).routes(config.routes));
+        rules.keyring().ifPresent(keys -> new Door(inside, leaf, keys).routes(config.routes));
         api.routes(config.routes);
         config.routes.get("/metrics", ctx -> {
             mustKnow(ctx);
@@ -100,7 +112,7 @@ public final class Board implements AutoCloseable {
             mustKnow(ctx);
             ctx.status(HttpStatus.NO_CONTENT);
         });
-        // A stream is under way before its handler runs, and no session can be opened then.
+        // A stream is under way before its handler runs, and nobody can be turned away then.
         config.routes.before("/live", this::mustKnow);
         config.routes.sse("/live", page -> {
             if (guard.visitor(page.ctx()).isPresent()) {

@@ -19,11 +19,12 @@ final class Door {
     private final Guard guard;
     private final Keyring keyring;
     private final Doorbell bell;
-    private final Leaf leaf = new Leaf();
+    private final Leaf leaf;
 
-    Door(House house, Guard guard, Keyring keyring) {
-        this.house = house;
-        this.guard = guard;
+    Door(Board.Inside inside, Leaf leaf, Keyring keyring) {
+        this.house = inside.house();
+        this.guard = inside.guard();
+        this.leaf = leaf;
         this.keyring = keyring;
         this.bell = new Doorbell(keyring);
     }

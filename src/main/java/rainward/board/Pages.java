@@ -37,12 +37,13 @@ final class Pages {
     private final Takes takes;
     private final Guard guard;
     private final Optional<String> tiles;
-    private final Leaf leaf = new Leaf();
+    private final Leaf leaf;
 
-    Pages(House house, Takes takes, Guard guard, Optional<String> tiles) {
-        this.house = house;
-        this.takes = takes;
-        this.guard = guard;
+    Pages(Board.Inside inside, Leaf leaf, Optional<String> tiles) {
+        this.house = inside.house();
+        this.takes = inside.takes();
+        this.guard = inside.guard();
+        this.leaf = leaf;
         this.tiles = tiles;
     }
 
@@ -115,6 +116,7 @@ final class Pages {
                 house.now(),
                 house.standing(),
                 visitor(ctx),
+                guard.token(ctx),
                 Optional.ofNullable(ctx.queryParam("said")));
     }
 

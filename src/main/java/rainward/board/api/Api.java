@@ -8,7 +8,9 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainward.board.door.Guard;
 import rainward.board.door.Role;
 import rainward.board.door.Visitor;
@@ -20,6 +22,9 @@ import rainward.board.house.Takes;
 
 /** JSON for programs. */
 public final class Api {
+
+    /** How long a program may wait for the first order before it asks again [s]. */
+    private static final String NOT_YET_S = "10";
 
     private final House house;
     private final Takes takes;
@@ -56,7 +61,7 @@ public final class Api {
         for (Sheet sheet : house.sheets()) {
             routes.get("/api/1/" + sheet.name(), ctx -> {
                 mustKnow(ctx);
-                json(ctx, sheet.result().get());
+                sheet(ctx, sheet);
             });
         }
         routes.get(
@@ -66,7 +71,7 @@ public final class Api {
         routes.get("/api/1/session", ctx -> {
             Visitor visitor = guard.visitor(ctx).orElseThrow(Api::stranger);
             String role = visitor.role().name().toLowerCase(Locale.ROOT);
-            json(ctx, new Session(visitor.name(), role, visitor.token()));
+            json(ctx, new Session(visitor.name(), role, guard.token(ctx)));
         });
         routes.post("/api/1/say", this::say);
         routes.get("/health", this::health);
@@ -86,6 +91,16 @@ public final class Api {
         ctx.contentType(ContentType.APPLICATION_JSON).result(Json.of(value));
     }
 
+    private static void sheet(Context ctx, Sheet sheet) {
+        Optional<?> result = sheet.result().get();
+        if (result.isPresent()) {
+            json(ctx, result.get());
+        } else {
+            ctx.status(HttpStatus.SERVICE_UNAVAILABLE).header("Retry-After", NOT_YET_S);
+            json(ctx, new Takes.Taken("not yet", "The first order is being worked out."));
+        }
+    }
+
     private void health(Context ctx) {
         List<Mark> marks = house.health();
         boolean well = marks.stream().allMatch(Mark::well);
@@ -96,21 +111,33 @@ public final class Api {
     private void say(Context ctx) {
         Visitor visitor = guard.visitor(ctx).orElseThrow(Api::stranger);
         guard.mustCarryToken(ctx);
-        try {
-            Said said = Json.MAPPER.readValue(ctx.body(), Said.class);
-            Saying.Act act = act(said.act());
-            mustMay(visitor, act);
-            Takes.Taken taken =
-                    takes.take(new Saying(said.key(), visitor.name(), act, said.parts()));
-            ctx.status(taken.refused() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.OK);
-            json(ctx, taken);
-        } catch (JsonProcessingException | NullPointerException e) {
+        Optional<Said> said = said(ctx.body());
+        if (said.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);
             json(
                     ctx,
                     new Takes.Taken(
                             "refused",
                             "Send {\"key\":…, \"act\":…, \"parts\":{…}}; see openapi.json."));
+            return;
+        }
+        Saying.Act act = act(said.get().act());
+        mustMay(visitor, act);
+        Takes.Taken taken = takes.take(
+                new Saying(said.get().key(), visitor.name(), act, said.get().parts()));
+        ctx.status(taken.refused() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.OK);
+        json(ctx, taken);
+    }
+
+    /** What a program sent; empty where a part of it is missing or is no text. */
+    private static Optional<Said> said(String body) {
+        try {
+            return Optional.ofNullable(Json.MAPPER.readValue(body, Said.class))
+                    .filter(said -> Stream.of(said.key(), said.act(), said.parts())
+                            .allMatch(Objects::nonNull))
+                    .filter(said -> said.parts().values().stream().allMatch(Objects::nonNull));
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
         }
     }
 

@@ -46,21 +46,31 @@ final class OpenApi {
                                 + " on the pages. Times are local with their offset, quantities SI"
                                 + " with the unit in the name.");
         ObjectNode paths = document.putObject("paths");
-        sheets.forEach(sheet -> get(paths, "/api/1/" + sheet.name(), sheet.says(), sheet.type()));
+        for (Sheet sheet : sheets) {
+            ObjectNode responses = get(paths, "/api/1/" + sheet.name(), sheet.says(), sheet.type());
+            answer(
+                    responses,
+                    "503",
+                    "The first order is being worked out; ask again.",
+                    Takes.Taken.class);
+        }
         get(
                 paths,
                 "/api/1/session",
                 "Who asks, and the token that words carry.",
                 Api.Session.class);
-        get(paths, "/health", "Whether the service is well.", Api.Health.class);
+        ObjectNode health = get(paths, "/health", "Whether the service is well.", Api.Health.class);
+        answer(health, "503", "Something is to be mended.", Api.Health.class);
         say(paths);
         return Json.of(document);
     }
 
-    private void get(ObjectNode paths, String path, String says, Type type) {
+    private ObjectNode get(ObjectNode paths, String path, String says, Type type) {
         ObjectNode get = paths.putObject(path).putObject("get");
         get.put("summary", says).put("operationId", name(path));
-        answer(get.putObject("responses"), "200", says, type);
+        ObjectNode responses = get.putObject("responses");
+        answer(responses, "200", says, type);
+        return responses;
     }
 
     private void say(ObjectNode paths) {
@@ -78,6 +88,7 @@ final class OpenApi {
                 .set("schema", schemas.generateSchema(Api.Said.class));
         ObjectNode responses = post.putObject("responses");
         answer(responses, "200", "Written, or so already.", Takes.Taken.class);
+        answer(responses, "400", "A part is missing, or there is no such act.", Takes.Taken.class);
         answer(responses, "422", "It cannot be; the words say why.", Takes.Taken.class);
         post.put(
                 "description",

@@ -45,8 +45,7 @@ public final class Certificate {
         if (!Files.exists(file) || endsSoon(file, asOf)) {
             HeldCertificate.Builder builder = new HeldCertificate.Builder()
                     .commonName("Rainward board")
-                    .validityInterval(
-                            asOf.toEpochMilli(), asOf.plus(LASTS).toEpochMilli());
+                    .validityInterval(asOf.toEpochMilli(), asOf.plus(LASTS).toEpochMilli());
             names.forEach(
                     name -> builder.addSubjectAlternativeName(name.replaceAll("[\\[\\]]", "")));
             HeldCertificate made = builder.build();
@@ -99,10 +98,7 @@ public final class Certificate {
         KeyStore store = KeyStore.getInstance("PKCS12");
         store.load(null, null);
         store.setKeyEntry(
-                "board",
-                files.key(),
-                new char[0],
-                files.chain().toArray(new X509Certificate[0]));
+                "board", files.key(), new char[0], files.chain().toArray(new X509Certificate[0]));
         return store;
     }
 }

@@ -21,8 +21,8 @@ public final class Doorbell {
     /** Buckets kept; more callers than that push the oldest out, while {@link #ALL} holds. */
     private static final int MOST_CALLERS = 1000;
 
-    /** Of nobody: an unknown name takes as long as a known one. */
-    private static final String NOBODY = PinHash.of("000000");
+    /** Of nobody's PIN, as slow as the others: an unknown name takes as long as a known one. */
+    static final String NOBODY = "$2b$12$Ht//z17J1pLiODnhzRwTAuh7FYwB8853os.KlZz5pleVOyaPCZTTm";
 
     private final Keyring keyring;
     private final Map<String, Bucket> buckets = new LinkedHashMap<>();

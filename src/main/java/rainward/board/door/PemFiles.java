@@ -50,9 +50,10 @@ record PemFiles(List<X509Certificate> chain, PrivateKey key) {
                     case "CERTIFICATE" -> chain.add(certificate(bytes(file, block)));
                     case "PRIVATE KEY" -> keys.add(bytes(file, block));
                     case "EC PRIVATE KEY", "RSA PRIVATE KEY", "ENCRYPTED PRIVATE KEY" ->
-                        throw new IllegalArgumentException(file + " holds an "
-                                + block.group(1).toLowerCase(java.util.Locale.ROOT)
-                                + "; write it as a plain PKCS#8 key (openssl pkcs8 -topk8 -nocrypt)");
+                        throw new IllegalArgumentException(
+                                file + " holds an "
+                                        + block.group(1).toLowerCase(java.util.Locale.ROOT)
+                                        + "; write it as a plain PKCS#8 key (openssl pkcs8 -topk8 -nocrypt)");
                     default -> {
                         // Parameters of a curve and the like stand in the key as well.
                     }
@@ -86,8 +87,9 @@ record PemFiles(List<X509Certificate> chain, PrivateKey key) {
         PrivateKey key = KeyFactory.getInstance(own.getAlgorithm())
                 .generatePrivate(new PKCS8EncodedKeySpec(encoded));
         if (!goTogether(key, own)) {
-            throw new IllegalArgumentException("the private key is not that of the first certificate,"
-                    + " " + chain.get(0).getSubjectX500Principal());
+            throw new IllegalArgumentException(
+                    "the private key is not that of the first certificate," + " "
+                            + chain.get(0).getSubjectX500Principal());
         }
         for (int i = 1; i < chain.size(); i++) {
             if (!chain.get(i - 1)

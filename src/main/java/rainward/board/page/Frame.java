@@ -10,6 +10,7 @@ import java.util.UUID;
 import rainward.board.door.Role;
 import rainward.board.door.Visitor;
 import rainward.board.house.Standing;
+import rainward.brief.words.CautionWords;
 import rainward.brief.words.Reader;
 
 /**
@@ -20,6 +21,7 @@ import rainward.brief.words.Reader;
  * @param now by the clock of the service
  * @param standing how things stand
  * @param visitor who looks
+ * @param token that their forms carry
  * @param saidKey key of the word that led here, if one did
  */
 public record Frame(
@@ -28,6 +30,7 @@ public record Frame(
         Instant now,
         Standing standing,
         Visitor visitor,
+        String token,
         Optional<String> saidKey) {
 
     /** A way to another page. */
@@ -85,6 +88,16 @@ public record Frame(
     /** The page of a field. */
     public static String fieldPath(String field) {
         return "/field/" + URLEncoder.encode(field, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    /** Today's work of one person. */
+    public static String whoPath(String person) {
+        return "/?who=" + URLEncoder.encode(person, StandardCharsets.UTF_8);
+    }
+
+    /** What goes before anything that is said here. */
+    public static String whatGoesBefore() {
+        return CautionWords.WHAT_GOES_BEFORE;
     }
 
     /** The date of the farm, as date boxes want it. */

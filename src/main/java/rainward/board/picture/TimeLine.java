@@ -12,7 +12,6 @@ import java.util.TreeMap;
 import rainward.brief.words.DayClock;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
-import rainward.farm.FieldStatus;
 import rainward.farm.Window;
 import rainward.queue.problem.PlanItem;
 

@@ -109,13 +109,15 @@ final class Changes {
         if (now.field(field).filter(f -> state(f) == FieldState.FAILED).isPresent()) {
             return "no stand came up; it is back in the queue";
         }
-        return last.plan().whyLeftOut(field)
+        return last.plan()
+                .whyLeftOut(field)
                 .map(why -> "was left out (" + why + "), fits now")
                 .orElse("");
     }
 
     private String whyTakenOut(String field) {
-        return now.plan().whyLeftOut(field)
+        return now.plan()
+                .whyLeftOut(field)
                 .or(() -> now.field(field)
                         .flatMap(f -> f.readiness().gates().stream().findFirst())
                         .map(gate -> gate.words()))

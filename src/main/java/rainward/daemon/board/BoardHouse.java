@@ -4,11 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import rainward.board.house.FieldFile;
 import rainward.board.house.Gauge;
 import rainward.board.house.House;
@@ -20,11 +18,11 @@ import rainward.brief.post.OutboxRow;
 import rainward.brief.words.DayClock;
 import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
+import rainward.daemon.office.OutboxSheet;
 import rainward.daemon.skill.SkillSheet;
 import rainward.daemon.skill.SkillText;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.StockDesk;
-import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Person;
 import rainward.farm.Property;
@@ -72,15 +70,7 @@ final class BoardHouse implements House {
 
     @Override
     public Map<String, String> boundaries() {
-        return office.store().read(books -> {
-            Map<String, String> all = new LinkedHashMap<>();
-            for (Field field : books.fields().all()) {
-                books.fields()
-                        .boundaryOf(field.name())
-                        .ifPresent(boundary -> all.put(field.name(), boundary));
-            }
-            return all;
-        });
+        return office.store().read(books -> books.fields().boundaries());
     }
 
     @Override
@@ -105,14 +95,7 @@ final class BoardHouse implements House {
 
     @Override
     public List<OutboxRow> outbox() {
-        Instant since = office.now().minus(LATELY);
-        return office.store()
-                .read(books -> Stream.concat(
-                                books.outbox().in(OutboxRow.State.WAITING).stream(),
-                                books.outbox().since(since).stream())
-                        .distinct()
-                        .sorted(Comparator.comparingLong(OutboxRow::id))
-                        .toList());
+        return office.store().read(books -> OutboxSheet.rows(books, office.now()));
     }
 
     @Override

@@ -1,12 +1,15 @@
 package rainward.daemon.board;
 
 import java.util.List;
+import java.util.Optional;
 import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
+import rainward.cycle.Outlook;
 import rainward.cycle.sheet.OrderSheet;
 import rainward.cycle.sheet.ReadySheet;
+import rainward.cycle.sheet.WindowSheet;
 import rainward.daemon.office.Office;
-import rainward.daemon.office.Refusal;
+import rainward.daemon.office.OutboxSheet;
 
 /** Results that the commands print with {@code --json}, taken from the last round. */
 final class BoardSheets {
@@ -25,18 +28,25 @@ final class BoardSheets {
                         "order",
                         "Which field next, by whom, with what, when.",
                         OrderSheet.class,
-                        () -> OrderSheet.of(round().outlook(), office.zone())),
+                        () -> outlook().map(o -> OrderSheet.of(o, office.zone()))),
                 new Sheet(
                         "ready",
                         "How ready each waiting field is, and why.",
                         ReadySheet[].class,
-                        () -> ReadySheet.of(round().outlook(), office.zone())));
+                        () -> outlook().map(o -> ReadySheet.of(o, office.zone()))),
+                new Sheet(
+                        "windows",
+                        "Storm windows that are open: time left to seed ahead of useful rain.",
+                        WindowSheet[].class,
+                        () -> outlook().map(o -> WindowSheet.of(o.windows(), office.zone()))),
+                new Sheet(
+                        "outbox",
+                        "Mail that waits and that of the last week, with what became of it.",
+                        OutboxSheet[].class,
+                        () -> Optional.of(OutboxSheet.of(office))));
     }
 
-    private Standing.Round round() {
-        return standings
-                .now()
-                .round()
-                .orElseThrow(() -> Refusal.badWorld("The first order is being worked out."));
+    private Optional<Outlook> outlook() {
+        return standings.now().round().map(Standing.Round::outlook);
     }
 }

@@ -12,7 +12,6 @@ import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldStatus;
 import rainward.farm.UnitSystem;
-import rainward.queue.problem.Plan;
 import rainward.queue.reasons.FieldReason;
 import rainward.queue.reasons.ItemReason;
 import rainward.queue.reasons.OrderReasons;
@@ -110,10 +109,7 @@ record OrderWhy(
             return "not in the order: it is " + status.state().words();
         }
         return "not in the order: "
-                + result.outlook()
-                        .plan()
-                        .whyLeftOut(field)
-                        .orElse(readiness.reason());
+                + result.outlook().plan().whyLeftOut(field).orElse(readiness.reason());
     }
 
     /** Every field of the order refuses to be explained without a forecast. */

@@ -2,22 +2,17 @@ package rainward.daemon.command;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rainward.brief.post.OutboxRow;
 import rainward.brief.post.RetrySchedule;
 import rainward.daemon.office.Office;
+import rainward.daemon.office.OutboxSheet;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Settings;
 import rainward.store.Books;
@@ -33,7 +28,6 @@ import rainward.store.Books;
         })
 public final class OutboxCommand extends OfficeCommand {
 
-    private static final Duration SHOWN = Duration.ofDays(7);
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
@@ -52,42 +46,6 @@ public final class OutboxCommand extends OfficeCommand {
     @ArgGroup
     Change change = new Change();
 
-    /**
-     * A message, as JSON shows it.
-     *
-     * @param id to name it by
-     * @param state waiting, sent, refused, given up or dropped
-     * @param recipient address
-     * @param subject of the mail
-     * @param writtenAt local time
-     * @param tries so far
-     * @param nextTryAt while it waits
-     * @param lastWords of the server or the network
-     */
-    record Line(
-            long id,
-            String state,
-            String recipient,
-            String subject,
-            OffsetDateTime writtenAt,
-            int tries,
-            Optional<OffsetDateTime> nextTryAt,
-            String lastWords) {
-
-        static Line of(OutboxRow row, ZoneId zone) {
-            OutboxRow.Progress progress = row.progress();
-            return new Line(
-                    row.id(),
-                    progress.state().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                    row.message().key().recipient(),
-                    row.message().subject(),
-                    row.message().times().createdAt().atZone(zone).toOffsetDateTime(),
-                    progress.tries(),
-                    progress.nextTryAt().map(at -> at.atZone(zone).toOffsetDateTime()),
-                    progress.lastWords());
-        }
-    }
-
     @Override
     protected int work(Office office) {
         Long retry = change.retry;
@@ -100,7 +58,7 @@ public final class OutboxCommand extends OfficeCommand {
         } else if (drop != null) {
             changed(office, drop, (books, now) -> books.outbox().drop(drop, now));
         }
-        List<Line> lines = lines(office);
+        List<OutboxSheet> lines = OutboxSheet.of(office);
         show(lines, () -> text(lines));
         return 0;
     }
@@ -133,22 +91,7 @@ public final class OutboxCommand extends OfficeCommand {
                 .orElse(RetrySchedule.TRIED_FOR);
     }
 
-    private static List<Line> lines(Office office) {
-        Instant since = office.now().minus(SHOWN);
-        return office.store()
-                .read(books -> Stream.concat(
-                                books.outbox().in(OutboxRow.State.WAITING).stream()
-                                        .filter(row -> row.message()
-                                                .times()
-                                                .createdAt()
-                                                .isBefore(since)),
-                                books.outbox().since(since).stream())
-                        .sorted(Comparator.comparingLong(OutboxRow::id))
-                        .map(row -> Line.of(row, office.zone()))
-                        .toList());
-    }
-
-    private static String text(List<Line> lines) {
+    private static String text(List<OutboxSheet> lines) {
         if (lines.isEmpty()) {
             return "Nothing waits, and nothing was written in the last week.";
         }

@@ -1,14 +1,12 @@
 package rainward.daemon.command;
 
-import static rainward.cycle.sheet.Shown.local;
-
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
+import rainward.cycle.sheet.WindowSheet;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.farm.UnitSystem;
@@ -28,57 +26,12 @@ public final class WindowsCommand extends OfficeCommand {
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("EEE HH:mm", Locale.US);
 
-    /** A window as JSON shows it, times in the farm's zone. */
-    record Sheet(
-            String id,
-            List<String> properties,
-            double chance,
-            List<OffsetDateTime> arrival,
-            List<Double> amountMm,
-            double hardRainChance,
-            List<FitSheet> fits,
-            List<String> leave) {
-
-        static Sheet of(StormWindow window, ZoneId zone) {
-            StormWindow.Arrival arrival = window.arrival();
-            StormWindow.Amount amount = window.amount();
-            return new Sheet(
-                    window.id(),
-                    List.copyOf(window.properties()),
-                    window.chance(),
-                    List.of(
-                            local(arrival.p10(), zone),
-                            local(arrival.p50(), zone),
-                            local(arrival.p90(), zone)),
-                    List.of(amount.p10Mm(), amount.p50Mm(), amount.p90Mm()),
-                    window.hardRainChance(),
-                    window.fits().stream().map(fit -> FitSheet.of(fit, zone)).toList(),
-                    window.leave());
-        }
-    }
-
-    /** A field that fits, as JSON shows it. */
-    record FitSheet(
-            String field,
-            OffsetDateTime plannedStart,
-            OffsetDateTime lastSafeStart,
-            double chanceOfStand) {
-
-        static FitSheet of(StormWindow.Fit fit, ZoneId zone) {
-            return new FitSheet(
-                    fit.field(),
-                    local(fit.plannedStart(), zone),
-                    local(fit.lastSafeStart(), zone),
-                    fit.chance());
-        }
-    }
-
     @Override
     protected int work(Office office) {
         List<StormWindow> windows = new PlanningDesk(office).reckon().outlook().windows();
         ZoneId zone = office.zone();
         show(
-                windows.stream().map(w -> Sheet.of(w, zone)).toList(),
+                WindowSheet.of(windows, zone),
                 () -> text(windows, zone, office.settings().farm().units()));
         return 0;
     }
@@ -89,7 +42,7 @@ public final class WindowsCommand extends OfficeCommand {
         }
         List<String> lines = new ArrayList<>();
         for (StormWindow window : windows) {
-            Sheet sheet = Sheet.of(window, zone);
+            WindowSheet sheet = WindowSheet.of(window, zone);
             lines.add(String.join(", ", sheet.properties()) + ": useful rain "
                     + Math.round(100 * sheet.chance()) + " %, between "
                     + WHEN.format(sheet.arrival().get(0))

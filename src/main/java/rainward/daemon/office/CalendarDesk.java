@@ -49,8 +49,6 @@ public final class CalendarDesk {
 
     private Orders orders(Cycle.Result result, Instant at) {
         var day = at.atZone(office.zone()).toLocalDate();
-        return BriefMaker.orders(
-                result.outlook(),
-                Window.ofDay(day, office.zone()));
+        return BriefMaker.orders(result.outlook(), Window.ofDay(day, office.zone()));
     }
 }

@@ -4,8 +4,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.generic.GenericType;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jdbi.v3.core.statement.Update;
 import rainward.farm.Field;
@@ -215,6 +217,16 @@ public final class FieldBook {
                 .bind("name", field)
                 .mapTo(String.class)
                 .findOne();
+    }
+
+    /** Boundaries as they were imported, by field; of those that came with one. */
+    public Map<String, String> boundaries() {
+        return handle.createQuery(
+                        "select name, boundary from field where boundary is not null and called is"
+                                + " null")
+                .setMapKeyColumn("name")
+                .setMapValueColumn("boundary")
+                .collectInto(new GenericType<Map<String, String>>() {});
     }
 
     private static Field field(ResultSet row, StatementContext context) throws SQLException {

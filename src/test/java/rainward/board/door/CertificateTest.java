@@ -58,8 +58,10 @@ class CertificateTest {
     }
 
     /** A root that vouches for an intermediate that vouches for the board. */
-    private final HeldCertificate root =
-            new HeldCertificate.Builder().commonName("root").certificateAuthority(1).build();
+    private final HeldCertificate root = new HeldCertificate.Builder()
+            .commonName("root")
+            .certificateAuthority(1)
+            .build();
 
     private final HeldCertificate between = new HeldCertificate.Builder()
             .commonName("between")
@@ -87,8 +89,7 @@ class CertificateTest {
 
         assertThat(store.getCertificateChain("board"))
                 .containsExactly(board.certificate(), between.certificate());
-        assertThat(store.getKey("board", new char[0]))
-                .isEqualTo(board.keyPair().getPrivate());
+        assertThat(store.getKey("board", new char[0])).isEqualTo(board.keyPair().getPrivate());
     }
 
     @Test

@@ -10,10 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,32 +20,21 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Every page in a real browser: it reads without script, breaks no rule of content or of
  * accessibility, and is small. Pictures of all of them are laid down in {@code target/board}.
  */
+@ExtendWith(BoardHall.class)
 class BoardPagesIT {
 
     private static final Path PICTURES = Path.of("target", "board");
     private static final int MOST_BYTES = 200_000;
-
-    @TempDir
-    static Path home;
 
     private static BoardStage stage;
     private static Chromium chromium;
 
     @BeforeAll
     static void open() throws IOException {
-        chromium = Chromium.start();
-        stage = new BoardStage(home);
+        chromium = BoardHall.chromium();
+        stage = BoardHall.ofThisMachine();
+        stage.mail();
         Files.createDirectories(PICTURES);
-    }
-
-    @AfterAll
-    static void close() {
-        if (stage != null) {
-            stage.close();
-        }
-        if (chromium != null) {
-            chromium.close();
-        }
     }
 
     static List<String> pages() {

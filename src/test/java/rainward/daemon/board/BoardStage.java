@@ -26,8 +26,10 @@ import rainward.feed.terms.Pacing;
 /** The invented crew's board on the Monday of its story, open at a free port of this machine. */
 final class BoardStage implements AutoCloseable {
 
+    private final Path home;
     private final InventedWeather weather = new InventedWeather();
     private final Office office;
+    private final Rounds rounds;
     private final OpenBoard board;
     private volatile Instant now = InventedWeather.MONDAY;
 
@@ -55,6 +57,7 @@ final class BoardStage implements AutoCloseable {
     }
 
     private BoardStage(Path home, String more, List<Person> people, Path fields) {
+        this.home = home;
         try {
             Path settings = home.resolve("rainward.toml");
             Files.writeString(settings, settings(more));
@@ -68,7 +71,7 @@ final class BoardStage implements AutoCloseable {
         }
         WeatherDesk desk = new WeatherDesk(office, new Pacing(1, wait -> {}));
         PostDesk post = new PostDesk(office, Map.of());
-        Rounds rounds = new Rounds(office, desk, post);
+        rounds = new Rounds(office, desk, post);
         board = OpenBoard.open(office, rounds, post, 0);
         rounds.turn();
     }
@@ -81,7 +84,19 @@ final class BoardStage implements AutoCloseable {
                 [weather.address]
                 nws = "%s"
                 acis = "%s"
+
+                [order]
+                thinking = "0.2 s"
                 """.formatted(weather.address(), weather.address()) + more;
+    }
+
+    /** Has the brief of the morning written into the outbox; once, however often it is called. */
+    void mail() {
+        rounds.brief();
+    }
+
+    Path home() {
+        return home;
     }
 
     String link() {

@@ -9,12 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import rainward.board.house.Saying;
 import rainward.board.house.Takes;
 import rainward.farm.FieldState;
@@ -22,10 +21,8 @@ import rainward.farm.FieldStatus;
 import rainward.farm.StageRecord;
 
 /** What is said on the board in a real browser: taken once, shown to all, kept while offline. */
+@ExtendWith(BoardHall.class)
 class BoardWordsIT {
-
-    @TempDir
-    static Path home;
 
     private static BoardStage stage;
     private static Chromium chromium;
@@ -39,18 +36,9 @@ class BoardWordsIT {
 
     @BeforeAll
     static void open() {
-        chromium = Chromium.start();
-        stage = new BoardStage(home);
-    }
-
-    @AfterAll
-    static void close() {
-        if (stage != null) {
-            stage.close();
-        }
-        if (chromium != null) {
-            chromium.close();
-        }
+        chromium = BoardHall.chromium();
+        stage = BoardHall.ofThisMachine();
+        stage.settled();
     }
 
     @AfterEach
@@ -210,8 +198,8 @@ class BoardWordsIT {
         page.locator("textarea[name=note]").fill("no signal at the bar");
         press(page, "NOTE");
         page.waitForFunction(
-                "() => document.getElementById('line').textContent.includes('No connection')");
-        assertThat(page.locator("#line").textContent()).contains("1 word waits to be sent");
+                "() => document.getElementById('line').textContent.includes('1 word waits')");
+        assertThat(page.locator("#line").textContent()).contains("No connection");
         window.offline(false);
 
         page.waitForFunction(
@@ -329,7 +317,7 @@ class BoardWordsIT {
 
     @Test
     void settingsAreKeptOnlyWhereTheyHaveNoFault() throws java.io.IOException {
-        Path file = home.resolve("rainward.toml");
+        Path file = stage.home().resolve("rainward.toml");
         String before = java.nio.file.Files.readString(file);
         Page page = open("/settings");
 
@@ -344,7 +332,7 @@ class BoardWordsIT {
         press(page, "SETTINGS");
         assertThat(said(page)).contains("The settings are kept");
         assertThat(java.nio.file.Files.readString(file)).endsWith("# kept from a page\n");
-        assertThat(home.resolve("rainward.before.toml")).hasContent(before);
+        assertThat(stage.home().resolve("rainward.before.toml")).hasContent(before);
     }
 
     @Test
