@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import rainward.farm.FieldCase;
+import rainward.farm.FieldStatus;
 import rainward.farm.GeoPoint;
 import rainward.farm.Operation;
 import rainward.farm.Recipe;
@@ -46,6 +47,17 @@ public record Job(
     /** The field's name. */
     public String name() {
         return field.field().name();
+    }
+
+    /** The same field with other work done. */
+    public Job with(FieldStatus status) {
+        return new Job(
+                new FieldCase(field.field(), status),
+                recipe,
+                arrival,
+                options,
+                stopped,
+                firmedByRain);
     }
 
     /** Priority x area, what worth is multiplied with [ha]. */

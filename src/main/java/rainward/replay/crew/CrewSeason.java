@@ -108,6 +108,8 @@ public final class CrewSeason {
         for (Instant now = start; now.isBefore(end); now = now.plus(STEP)) {
             if (now.equals(noon)) {
                 foreman.consider(now, fields);
+            } else if (now.getEpochSecond() % 3600 == 0) {
+                foreman.goOn(now, fields);
             }
             for (Rig rig : rigs) {
                 step(rig, now);

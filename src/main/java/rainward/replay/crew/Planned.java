@@ -6,10 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rainward.farm.FieldCase;
 import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
+import rainward.queue.plan.Planner;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
+import rainward.queue.problem.PlanProblem;
+import rainward.queue.search.Effort;
 
 /**
  * The program's order, made anew every time it is asked; the crew keeps to it as well as it can.
@@ -26,7 +30,9 @@ final class Planned implements Foreman {
     private final Policy policy;
     private final long tries;
     private final GivenOrder given = new GivenOrder();
+    private Optional<PlanProblem> problem = Optional.empty();
     private Optional<Plan> plan = Optional.empty();
+    private List<FieldCase> known = List.of();
 
     Planned(Rounds rounds, Policy policy, long tries) {
         this.rounds = rounds;
@@ -36,7 +42,22 @@ final class Planned implements Foreman {
 
     @Override
     public void consider(Instant now, List<FieldWork> fields) {
-        Plan made = rounds.plan(policy, new Rounds.Asked(now, fields, plan), tries);
+        order(rounds.problem(policy, new Rounds.Asked(now, fields, plan)), fields);
+    }
+
+    /** The order is made anew each hour in which a stage was begun, finished or broken off. */
+    @Override
+    public void goOn(Instant now, List<FieldWork> fields) {
+        if (!cases(fields).equals(known)) {
+            Rounds.Asked asked = new Rounds.Asked(now, fields, plan);
+            problem.ifPresent(before -> order(Rounds.since(before, asked), fields));
+        }
+    }
+
+    private void order(PlanProblem asked, List<FieldWork> fields) {
+        problem = Optional.of(asked);
+        known = cases(fields);
+        Plan made = Planner.plan(asked, Effort.tries(1, tries));
         plan = Optional.of(made);
         given.tell(
                 made.items().stream().map(i -> i.place().field()).distinct().toList(),
@@ -44,6 +65,10 @@ final class Planned implements Foreman {
                         .filter(FieldWork::open)
                         .map(f -> f.field().name())
                         .collect(Collectors.toSet()));
+    }
+
+    private static List<FieldCase> cases(List<FieldWork> fields) {
+        return fields.stream().map(FieldWork::asCase).toList();
     }
 
     @Override

@@ -9,12 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rainward.cycle.Cycle;
 import rainward.cycle.CycleInput;
 import rainward.cycle.ground.Stretch;
-import rainward.queue.plan.Planner;
+import rainward.farm.FieldStatus;
 import rainward.queue.problem.Plan;
-import rainward.queue.search.Effort;
+import rainward.queue.problem.PlanProblem;
 import rainward.weather.past.ObservedWeather;
 import rainward.weather.past.PastWeather;
 import rainward.window.WindowRecord;
@@ -81,12 +82,33 @@ final class Rounds {
         return scores;
     }
 
-    /** The order by a policy that plans. */
-    Plan plan(Policy policy, Asked asked, long tries) {
+    /** What a policy that plans has to find an order for. */
+    PlanProblem problem(Policy policy, Asked asked) {
         CycleInput input = input(asked, policy.patient());
         Cycle cycle = policy.knowing()
                 ? Cycle.knowing(input, world.weather().byProperty(), world.ground())
                 : Cycle.of(input, world.ground());
-        return Planner.plan(cycle.problem(), Effort.tries(1, tries));
+        return cycle.problem();
+    }
+
+    /**
+     * The same with the work done since. Weather and soil stay as they were reckoned: within half a
+     * day no forecast is issued that would change them.
+     */
+    static PlanProblem since(PlanProblem before, Asked asked) {
+        Map<String, FieldStatus> stands = asked.fields().stream()
+                .collect(Collectors.toMap(f -> f.field().name(), f -> f.asCase().status()));
+        return new PlanProblem(
+                asked.now(),
+                before.horizon(),
+                before.crew(),
+                before.jobs().stream()
+                        .map(job -> job.with(
+                                Optional.ofNullable(stands.get(job.name())).orElseThrow()))
+                        .filter(job -> job.field().status().waiting())
+                        .toList(),
+                before.prices(),
+                asked.lastOrder(),
+                before.stockHa());
     }
 }
