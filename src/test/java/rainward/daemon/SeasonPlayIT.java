@@ -177,6 +177,14 @@ class SeasonPlayIT {
     }
 
     private void reportTellsBothSeedings() throws IOException {
+        assertThat(report())
+                .contains("Lower Pond", "failed (washed)", "three brassicas", "again")
+                .contains("Seeded a second time: 1", "turnip 8 lb", "pH")
+                .doesNotContain(FIELD);
+    }
+
+    /** The words of the report that the landowner of Mill Pond gets. */
+    private String report() throws IOException {
         Path report = home.resolve("mill-pond.pdf");
         says("export", "report", report.toString(), "--property", "Mill Pond");
         try (PdfReader reader = new PdfReader(Files.readAllBytes(report))) {
@@ -185,11 +193,28 @@ class SeasonPlayIT {
             for (int page = 1; page <= reader.getNumberOfPages(); page++) {
                 text.append(pages.getTextFromPage(page)).append('\n');
             }
-            assertThat(text.toString().replaceAll("\\s+", " "))
-                    .contains("Lower Pond", "failed (washed)", "three brassicas", "again")
-                    .contains("Seeded a second time: 1", "turnip 8 lb", "pH")
-                    .doesNotContain(FIELD);
+            return text.toString().replaceAll("\\s+", " ");
         }
+    }
+
+    @Test
+    void rainAfterASeedingIsToldLongAfterItAndNeverMadeUp() throws IOException {
+        for (String stage : new String[] {"spread", "disk", "till", "seed"}) {
+            says("done", "MP2", stage);
+        }
+        at(Duration.ofDays(4));
+        says("rain", "Mill Pond", "1.3in", "--since", "2026-07-15 06:00");
+        at(Duration.ofDays(120));
+
+        assertThat(report()).contains("1.3 in on 2 of 30 days");
+        Path fields = home.resolve("fields.csv");
+        says("export", "fields", fields.toString());
+        assertThat(Files.readString(fields)).contains(",1.30,30,2,");
+
+        for (String stage : new String[] {"spread", "disk", "till", "seed"}) {
+            says("done", "MP5", stage, "--at", "2026-09-01 09:00");
+        }
+        assertThat(report()).contains("not known").doesNotContain("0 in ");
     }
 
     private void exportsAreWhatTheStandardsSay() throws IOException {

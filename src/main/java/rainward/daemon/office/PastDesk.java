@@ -27,10 +27,10 @@ public final class PastDesk {
         return of(books, property, new Window(now.minus(office.settings().soil().runUp()), now));
     }
 
-    /** A stretch of time up to now, in full hours. */
-    PastWeather of(Books books, Property property, Window upToNow) {
-        Instant hour = upToNow.to().truncatedTo(ChronoUnit.HOURS);
-        Window span = new Window(upToNow.from().truncatedTo(ChronoUnit.HOURS), hour);
+    /** A stretch of time that is past, in full hours. */
+    public PastWeather of(Books books, Property property, Window stretch) {
+        Instant hour = stretch.to().truncatedTo(ChronoUnit.HOURS);
+        Window span = new Window(stretch.from().truncatedTo(ChronoUnit.HOURS), hour);
         LastResort.Heard heard = LastResort.heard(books, property.name());
         List<HourlyAir> air = new ArrayList<>();
         List<RainAmount> forecastRain = new ArrayList<>();

@@ -41,6 +41,8 @@ final class SeasonCsv {
                 "counted_share",
                 "cause",
                 "rain_after_" + unit(all.units(), Quantity.RAIN),
+                "rain_days",
+                "rain_days_measured",
                 "lime_owed_" + unit(all.units(), Quantity.RATE)));
         all.fields().forEach(one -> rows.add(row(all, one)));
         return bytes(rows);
@@ -63,9 +65,12 @@ final class SeasonCsv {
                 look.map(l -> word(l.result())).orElse(""),
                 number(look.map(l -> l.finding().countedFraction())),
                 look.flatMap(l -> l.finding().cause()).map(SeasonCsv::word).orElse(""),
-                one.rainAfterMm()
+                one.rainAfter()
+                        .flatMap(FieldYear.RainAfter::knownMm)
                         .map(mm -> number(all.units().shown(Quantity.RAIN, mm), 2))
                         .orElse(""),
+                one.rainAfter().map(rain -> String.valueOf(rain.days())).orElse(""),
+                one.rainAfter().map(rain -> String.valueOf(rain.daysMeasured())).orElse(""),
                 Optional.ofNullable(all.spreads().get(one.field().name()))
                         .flatMap(spread -> spread.lime())
                         .map(dose -> number(

@@ -117,15 +117,17 @@ final class SeasonReport {
                         SeasonCsv.word(one.status().state()),
                         ""));
             }
-            for (FieldYear.Seeding seeding : one.seedings()) {
-                boolean first = seeding == one.seedings().get(0);
-                boolean last = seeding == one.seedings().get(one.seedings().size() - 1);
+            int count = one.seedings().size();
+            for (int i = 0; i < count; i++) {
+                FieldYear.Seeding seeding = one.seedings().get(i);
+                boolean first = i == 0;
+                boolean last = i == count - 1;
                 rows.add(List.of(
                         first ? one.field().name() : "",
                         first ? units.area(one.field().areaHa()) : "again",
                         seeding.mix(),
                         DAY.format(seeding.day()),
-                        last ? one.rainAfterMm().map(units::rain).orElse("") : "",
+                        last ? one.rainAfter().map(rain -> rain.words(units)).orElse("") : "",
                         seeding.look().map(SeasonReport::found).orElse("not looked at yet"),
                         chance(seeding)));
             }
@@ -135,8 +137,9 @@ final class SeasonReport {
                         new float[] {3, 1.5f, 2.6f, 1.3f, 1.7f, 3.4f, 1.5f},
                         List.of("field", "area", "mix", "seeded", "rain after", "found", "chance"),
                         rows)
-                .small("Rain after: since the last seeding, up to thirty days. Chance: of a stand,"
-                        + " as reckoned before the seed went in.");
+                .small(
+                        "Rain after: measured since the last seeding, up to thirty days. Chance: of a"
+                                + " stand, as reckoned before the seed went in.");
     }
 
     private static String found(StandBook.StandCheck look) {

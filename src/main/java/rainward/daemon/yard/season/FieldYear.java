@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rainward.farm.Field;
 import rainward.farm.FieldStatus;
+import rainward.farm.UnitSystem;
 import rainward.input.record.Applied;
 import rainward.store.journal.StandBook;
 
@@ -16,7 +17,7 @@ import rainward.store.journal.StandBook;
  * @param status where it stands now
  * @param seedings of the year, the first one first
  * @param applied on it in the year, in order of time
- * @param rainAfterMm since the last seeding, up to thirty days [mm]
+ * @param rainAfter since the last seeding; empty where nothing was seeded
  * @param notes about it, in the order said
  */
 public record FieldYear(
@@ -24,7 +25,7 @@ public record FieldYear(
         FieldStatus status,
         List<Seeding> seedings,
         List<Work> applied,
-        Optional<Double> rainAfterMm,
+        Optional<RainAfter> rainAfter,
         List<String> notes) {
 
     public FieldYear {
@@ -68,4 +69,29 @@ public record FieldYear(
      * @param by who said so
      */
     public record Work(LocalDate day, Applied what, String by) {}
+
+    /**
+     * Rain that somebody measured after a seeding, up to thirty days.
+     *
+     * @param measuredMm what was measured [mm]
+     * @param days of the span, today's the last
+     * @param daysMeasured of those, for most of their hours
+     */
+    public record RainAfter(double measuredMm, int days, int daysMeasured) {
+
+        /** What was measured; empty where nobody did on any day. */
+        public Optional<Double> knownMm() {
+            return daysMeasured > 0 ? Optional.of(measuredMm) : Optional.empty();
+        }
+
+        /** For instance {@code 1.2 in}, or what there is of it and on how many days. */
+        public String words(UnitSystem units) {
+            if (daysMeasured == 0) {
+                return "not known";
+            }
+            return daysMeasured == days
+                    ? units.rain(measuredMm)
+                    : units.rain(measuredMm) + " on " + daysMeasured + " of " + days + " days";
+        }
+    }
 }

@@ -10,29 +10,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rainward.daemon.office.Office;
-import rainward.daemon.office.PastDesk;
 import rainward.farm.Field;
-import rainward.farm.FieldCase;
 import rainward.farm.Operation;
-import rainward.farm.Property;
 import rainward.input.record.Applied;
 import rainward.store.Books;
 import rainward.store.journal.JournalEntry;
 import rainward.store.journal.StandBook;
 import rainward.store.ledger.LedgerLine;
-import rainward.weather.past.PastWeather;
 
 /** Where the records become the year of each field. */
 public final class YearDesk {
 
-    private static final int RAIN_DAYS = 30;
-
     private final Office office;
-    private final PastDesk past;
 
     public YearDesk(Office office) {
         this.office = office;
-        this.past = new PastDesk(office);
     }
 
     /** The year of every field, in the order of the import. */
@@ -49,7 +41,7 @@ public final class YearDesk {
         Map<String, List<LedgerLine<Applied>>> applied = books.ledger().all(Applied.class).stream()
                 .filter(line -> day(line.said().at()).getYear() == year)
                 .collect(Collectors.groupingBy(line -> line.field().orElse("")));
-        Map<String, PastWeather> weather = weather(books);
+        RainAfterDesk rain = new RainAfterDesk(office, books);
         return books.cases().stream()
                 .map(item -> {
                     String name = item.field().name();
@@ -62,7 +54,7 @@ public final class YearDesk {
                             item.status(),
                             seedings,
                             work(applied.getOrDefault(name, List.of())),
-                            rain(item, seedings, weather),
+                            rain.after(item.field(), seedings),
                             notes(counting.getOrDefault(name, List.of())));
                 })
                 .toList();
@@ -76,12 +68,6 @@ public final class YearDesk {
 
     private Instant start(int year) {
         return LocalDate.of(year, 1, 1).atStartOfDay(office.zone()).toInstant();
-    }
-
-    private Map<String, PastWeather> weather(Books books) {
-        return books.fields().properties().stream()
-                .collect(Collectors.toMap(
-                        Property::name, property -> past.of(books, property, office.now())));
     }
 
     private List<FieldYear.Seeding> seedings(
@@ -112,20 +98,6 @@ public final class YearDesk {
                 .map(line -> new FieldYear.Work(
                         day(line.said().at()), line.entry(), line.said().by()))
                 .toList();
-    }
-
-    private static Optional<Double> rain(
-            FieldCase item, List<FieldYear.Seeding> seedings, Map<String, PastWeather> weather) {
-        if (seedings.isEmpty()) {
-            return Optional.empty();
-        }
-        LocalDate from = seedings.get(seedings.size() - 1).day();
-        return Optional.ofNullable(weather.get(item.field().property()))
-                .map(past -> past.days().stream()
-                        .filter(day -> !day.day().isBefore(from)
-                                && day.day().isBefore(from.plusDays(RAIN_DAYS)))
-                        .mapToDouble(PastWeather.RainDay::rainMm)
-                        .sum());
     }
 
     private static List<String> notes(List<JournalEntry> lines) {
