@@ -250,6 +250,36 @@ class SeasonPlayIT {
     }
 
     @Test
+    void shedIsSharedOverTheFieldsInTheOrderOfTheWork() {
+        says("stock", "count", "urea", "400lb");
+        says("pin", "MP5");
+        desk.type("brief", "--send");
+        JsonNode all = told("spread", "--from-shed", "--json");
+
+        double sum = 0;
+        double first = 0;
+        double wanted = 0;
+        for (JsonNode field : all) {
+            for (JsonNode product : field.path("products")) {
+                if (product.path("product").asText().equals("urea")) {
+                    sum += product.path("mass").asDouble();
+                    first += field.path("field").asText().startsWith("MP5")
+                            ? product.path("mass").asDouble()
+                            : 0;
+                }
+            }
+        }
+        for (JsonNode product : told("spread", "MP5", "--json").path(0).path("products")) {
+            wanted += product.path("product").asText().equals("urea")
+                    ? product.path("mass").asDouble()
+                    : 0;
+        }
+        assertThat(sum).as("no more than there is").isBetween(390.0, 400.5);
+        assertThat(first).as("all of it to the field that is spread first").isGreaterThan(390);
+        assertThat(wanted).isGreaterThan(first);
+    }
+
+    @Test
     void sprayWithoutItsLabelsIntervalIsNeverGuessed() throws IOException {
         Path sprays = Files.writeString(home.resolve("sprays.csv"), """
                 field,product,crop,on,label_days

@@ -3,8 +3,11 @@ package rainward.daemon.yard;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
+import rainward.farm.Operation;
 import rainward.input.load.LoadSheet;
 import rainward.queue.problem.Plan;
 import rainward.store.round.PlanLog;
@@ -35,6 +38,16 @@ public final class LoadDesk {
                 .map(PlanLog.GivenPlan::plan)
                 .filter(plan -> plan.asOf().isAfter(start.minus(OLD_ORDER)))
                 .orElseGet(() -> new PlanningDesk(office).plan());
+    }
+
+    /** Fields that are to be spread from a day on, the first one first. */
+    public List<String> spreadOrder(LocalDate day) {
+        return plan(day).items().stream()
+                .filter(item -> item.place().operation() == Operation.SPREAD)
+                .sorted(Comparator.comparing(item -> item.work().from()))
+                .map(item -> item.place().field())
+                .distinct()
+                .toList();
     }
 
     /** What goes on the trucks on a day. */

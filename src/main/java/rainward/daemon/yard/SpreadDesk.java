@@ -3,6 +3,7 @@ package rainward.daemon.yard;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,33 +42,69 @@ public final class SpreadDesk {
         return all(books, today, rules(office.settings().inputs().products()));
     }
 
-    /** Every field, out of what is in the shed and no more. */
-    public List<FieldSpread> fromShed(Books books, LocalDate today, Stock stock) {
-        List<Product.Offer> there = office.settings().inputs().products().stream()
+    /**
+     * Every field, out of what is in the shed and no more: what one field takes, the next does not
+     * find.
+     *
+     * @param order fields that are spread before all others, the first one first
+     */
+    public List<FieldSpread> fromShed(
+            Books books, LocalDate today, Stock stock, List<String> order) {
+        Map<String, Double> leftKg = new HashMap<>(stock.onHandKg());
+        Map<String, FieldSpread> shared = new HashMap<>();
+        List<SpreadCase> cases = cases(books, today);
+        cases.stream()
+                .sorted(Comparator.comparingInt(one -> place(order, one.plot().field())))
+                .forEach(one -> {
+                    FieldSpread spread = FieldSpread.of(one, rules(offers(leftKg)));
+                    spread.blend()
+                            .parts()
+                            .forEach(part -> leftKg.merge(
+                                    part.product().name(),
+                                    -part.rateKgPerHa() * one.plot().areaHa(),
+                                    Double::sum));
+                    shared.put(one.plot().field(), spread);
+                });
+        return cases.stream()
+                .flatMap(one -> Optional.ofNullable(shared.get(one.plot().field())).stream())
+                .toList();
+    }
+
+    private static int place(List<String> order, String field) {
+        int place = order.indexOf(field);
+        return place < 0 ? order.size() : place;
+    }
+
+    private List<Product.Offer> offers(Map<String, Double> leftKg) {
+        return office.settings().inputs().products().stream()
                 .map(offer -> new Product.Offer(
                         offer.product(),
                         offer.usdPerKg(),
-                        stock.of(offer.product().name())))
+                        Math.max(0, leftKg.getOrDefault(offer.product().name(), 0.0))))
                 .toList();
-        return all(books, today, rules(there));
     }
 
     private List<FieldSpread> all(Books books, LocalDate today, SpreadRules rules) {
+        return cases(books, today).stream()
+                .map(one -> FieldSpread.of(one, rules))
+                .toList();
+    }
+
+    /** What is asked of every field, in the order of the import. */
+    private List<SpreadCase> cases(Books books, LocalDate today) {
         Map<String, SoilTest> tests = newest(books);
         Map<String, List<SpreadCase.Spreading>> spread = spread(books);
         Map<String, List<CropRemoval.Harvest>> harvests = harvests(books);
         return books.cases().stream()
                 .map(item -> {
                     String field = item.field().name();
-                    return FieldSpread.of(
-                            new SpreadCase(
-                                    plot(item),
-                                    Optional.ofNullable(tests.get(field)),
-                                    new SpreadCase.Past(
-                                            spread.getOrDefault(field, List.of()),
-                                            harvests.getOrDefault(field, List.of())),
-                                    today),
-                            rules);
+                    return new SpreadCase(
+                            plot(item),
+                            Optional.ofNullable(tests.get(field)),
+                            new SpreadCase.Past(
+                                    spread.getOrDefault(field, List.of()),
+                                    harvests.getOrDefault(field, List.of())),
+                            today);
                 })
                 .toList();
     }

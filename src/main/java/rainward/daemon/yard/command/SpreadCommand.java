@@ -40,7 +40,10 @@ public final class SpreadCommand extends OfficeCommand {
     @Nullable
     String field;
 
-    @Option(names = "--from-shed", description = "Out of what is in the shed and no more.")
+    @Option(
+            names = "--from-shed",
+            description =
+                    "Out of what is in the shed and no more, shared in the order of the" + " work.")
     boolean fromShed;
 
     @Option(names = "--units", paramLabel = "UNITS", description = "us or metric.")
@@ -50,11 +53,13 @@ public final class SpreadCommand extends OfficeCommand {
     @Override
     protected int work(Office office) {
         SpreadDesk desk = new SpreadDesk(office);
-        LocalDate today = new LoadDesk(office).today();
+        LoadDesk loads = new LoadDesk(office);
+        LocalDate today = loads.today();
+        List<String> order = fromShed ? loads.spreadOrder(today) : List.of();
         Optional<String> name = Optional.ofNullable(field).map(office::fieldNamed);
         List<FieldSpread> all = office.store()
                 .read(books -> fromShed
-                        ? desk.fromShed(books, today, new SupplyDesk(office).stock(books))
+                        ? desk.fromShed(books, today, new SupplyDesk(office).stock(books), order)
                         : desk.all(books, today));
         UnitSystem shown = Typed.units(units, office.settings().farm().units());
         List<SpreadFigures> figures = all.stream()
