@@ -92,7 +92,7 @@ public final class Cycle {
 
     /** What there is to be said without a new order: the one given out last stands in for it. */
     public Outlook unordered() {
-        Plan.Value nothing = new Plan.Value(0, 0, 0, 0);
+        Plan.Value nothing = new Plan.Value(0, 0, 0, 0, 0);
         return outlook(
                 input.memory()
                         .lastOrder()

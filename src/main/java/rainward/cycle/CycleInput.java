@@ -114,7 +114,8 @@ public record CycleInput(
      * @param prices of driving, overtime and change
      * @param windows when a storm window is worth a message
      * @param units of the person who reads the reasons
-     * @param patient true where a field is seeded only if that gains over waiting for a better day
+     * @param patient true where seed may be kept for days after those planned; false where what
+     *     does not go in by then counts for nothing
      */
     public record Rules(
             Draw draw,
@@ -128,14 +129,14 @@ public record CycleInput(
             Require.inRange("workableConfidence", workableConfidence, 0.05, 0.99);
         }
 
-        /** Rules by which a seeding counts in full, whatever waiting would bring. */
+        /** Rules by which seed may be kept. */
         public Rules(
                 Draw draw,
                 double workableConfidence,
                 PlanProblem.Prices prices,
                 WindowRules windows,
                 UnitSystem units) {
-            this(draw, workableConfidence, prices, windows, units, false);
+            this(draw, workableConfidence, prices, windows, units, true);
         }
     }
 

@@ -1,52 +1,89 @@
 package rainward.cycle;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import rainward.farm.Crew;
+import rainward.farm.Machine;
+import rainward.farm.Operation;
 import rainward.farm.Season;
+import rainward.queue.problem.Job;
 import rainward.stand.StandRules;
 
 /**
- * What a field is worth that is left for a better day: a soaking rain comes sooner or later, is
- * seen coming, and makes the stand as often as the stand model says of such a rain.
+ * What a field is worth whose seed is kept for days after those planned: a soaking rain comes
+ * sooner or later, is seen coming, finds the crew with time for the field or not, and makes the
+ * stand as often as the stand model says of such a rain.
  */
 final class Patience {
 
     /** From the rain that makes it to the day a stand comes up; common practice, no source [d]. */
     private static final int UP_DAYS = 7;
 
-    /** Nobody sees every rain coming, and not every field can be seeded ahead of it; chosen. */
-    private static final double SEEN_AND_CAUGHT = 0.7;
+    /** Nobody sees every rain coming; chosen by us, no source. */
+    private static final double SEEN = 0.7;
 
-    /** What is left to a seeding that waiting beats, so that the field is still made ready. */
-    private static final double LEFT = 0.02;
+    /** Days of seeding that one rain is good for, ahead of it and after; chosen by us [d]. */
+    private static final double DAYS_A_RAIN = 4;
+
+    /** Of a seeder's shift, the rest goes to roads, filling and waits; chosen by us. */
+    private static final double SEEDING_SHARE = 0.5;
+
+    /** A field that is not ready when the rain is in sight misses some; chosen by us. */
+    private static final double MISSED_RAW = 0.05;
 
     private final double dailyChance;
     private final double comesUp;
+    private final double roomHaPerRain;
+    private final double waitingHa;
 
-    Patience(StandRules.Beyond beyond) {
+    /**
+     * What is assumed.
+     *
+     * @param beyond rains that no forecast shows
+     * @param crew that seeds
+     * @param waitingHa ground that waits for seed [ha]
+     */
+    Patience(StandRules.Beyond beyond, Crew crew, double waitingHa) {
         this.dailyChance = -Math.expm1(-1 / beyond.soakingRainEveryDays());
-        this.comesUp = beyond.comesUpFraction() * SEEN_AND_CAUGHT;
+        this.comesUp = beyond.comesUpFraction() * SEEN;
+        this.roomHaPerRain = DAYS_A_RAIN * haPerDay(crew);
+        this.waitingHa = waitingHa;
+    }
+
+    private static double haPerDay(Crew crew) {
+        double shiftH =
+                Duration.between(crew.hours().start(), crew.hours().end()).toMinutes() / 60.0;
+        return crew.machines().stream()
+                        .filter(m -> m.operations().contains(Operation.SEED))
+                        .map(Machine::work)
+                        .mapToDouble(Machine.WorkPace::workRateHaPerH)
+                        .sum()
+                * shiftH
+                * SEEDING_SHARE;
     }
 
     /**
-     * Expected worth of waiting from a day on: sum over the days to come of the chance that the
-     * first soaking rain falls on it, times what a stand up a week later is worth.
+     * Expected worth of seed kept from a day on: sum over the days to come of the chance that the
+     * first soaking rain falls on it, times what a stand up a week later is worth; less where more
+     * ground waits than the crew can seed with the rains to come.
      *
      * @param season of the mix
-     * @param day on which it is not sown
-     * @return 0 to the mix's full worth
+     * @param day from which on it may be sown
+     * @param share what its worth is multiplied with
      */
-    double worth(Season season, LocalDate day) {
+    Job.Kept kept(Season season, LocalDate day, double share) {
         double none = 1;
         double sum = 0;
-        for (LocalDate d = day.plusDays(1); season.allowsSowing(d); d = d.plusDays(1)) {
-            sum += none * dailyChance * comesUp * season.worthOn(d.plusDays(UP_DAYS));
+        double rains = 0;
+        LocalDate first = season.firstSowing().atYear(day.getYear());
+        for (LocalDate d = day.isBefore(first) ? first : day;
+                season.allowsSowing(d);
+                d = d.plusDays(1)) {
+            sum += none * dailyChance * comesUp * season.worthOn(d.plusDays(UP_DAYS)) * share;
             none *= 1 - dailyChance;
+            rains += dailyChance;
         }
-        return sum;
-    }
-
-    /** What seeding now gains over waiting; a little is left of it where waiting gains more. */
-    double gain(double worth, double waiting) {
-        return Math.max(worth - waiting, LEFT * worth);
+        double room = Math.min(1, rains * roomHaPerRain / Math.max(waitingHa, 1e-9));
+        return new Job.Kept(sum * room, sum * room * (1 - MISSED_RAW));
     }
 }

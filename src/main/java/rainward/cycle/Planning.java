@@ -2,11 +2,11 @@ package rainward.cycle;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rainward.farm.Property;
-import rainward.farm.Season;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
 import rainward.stand.StandOutlook;
@@ -24,21 +24,24 @@ record Planning(CycleInput input) {
 
     /** The planner's question. */
     PlanProblem problem(List<FieldReckoning> reckoned) {
+        Patience patience = new Patience(
+                StandRules.DEFAULT.beyond(),
+                input.roster().crew(),
+                reckoned.stream().mapToDouble(f -> f.item().field().areaHa()).sum());
         return new PlanProblem(
                 input.asOf(),
                 input.planHorizon(),
                 input.roster().crew(),
-                reckoned.stream().map(this::job).toList(),
+                reckoned.stream().map(field -> job(field, patience)).toList(),
                 input.rules().prices(),
                 input.memory().lastOrder());
     }
 
-    private Job job(FieldReckoning field) {
+    private Job job(FieldReckoning field, Patience patience) {
         Property property = input.roster().properties().get(field.item().field().property());
         List<StandOutlook> stands = field.stands();
         List<Job.MixOption> options = IntStream.range(0, stands.size())
-                .filter(wish ->
-                        !input.memory().outOfStock().contains(stands.get(wish).mix()))
+                .filter(wish -> inStock(stands.get(wish)))
                 .mapToObj(wish -> option(stands.get(wish), wish))
                 .toList();
         return new Job(
@@ -47,7 +50,12 @@ record Planning(CycleInput input) {
                 property == null ? field.item().field().place() : property.place(),
                 options,
                 field.stopped().stopped(),
-                field.stopped().firmedByRain());
+                field.stopped().firmedByRain(),
+                input.rules().patient() ? kept(stands, patience) : Job.Kept.NOTHING);
+    }
+
+    private boolean inStock(StandOutlook stand) {
+        return !input.memory().outOfStock().contains(stand.mix());
     }
 
     /**
@@ -55,31 +63,27 @@ record Planning(CycleInput input) {
      *
      * @param wish place in the order of wish, from 0
      */
-    private Job.MixOption option(StandOutlook stand, int wish) {
-        double share = Math.pow(SECOND_WISH_SHARE, wish);
-        double[] worth = input.rules().patient() ? gains(stand) : stand.worth();
+    private static Job.MixOption option(StandOutlook stand, int wish) {
         return new Job.MixOption(
                 stand.mix(),
                 stand.chance(),
-                Arrays.stream(worth).map(w -> w * share).toArray());
+                Arrays.stream(stand.worth()).map(w -> w * share(wish)).toArray());
     }
 
-    /** What seeding gains over waiting, by seeding hour. */
-    private double[] gains(StandOutlook stand) {
-        Patience patience = new Patience(StandRules.DEFAULT.beyond());
-        Season season = Optional.ofNullable(input.roster().mixes().get(stand.mix()))
-                .orElseThrow()
-                .season();
-        double[] gains = stand.worth().clone();
-        LocalDate day = LocalDate.MIN;
-        double waiting = 0;
-        for (int h = 0; h < gains.length; h++) {
-            LocalDate today =
-                    LocalDate.ofInstant(stand.start().plusSeconds(3600L * h), input.zone());
-            waiting = today.equals(day) ? waiting : patience.worth(season, today);
-            day = today;
-            gains[h] = patience.gain(gains[h], waiting);
-        }
-        return gains;
+    private static double share(int wish) {
+        return Math.pow(SECOND_WISH_SHARE, wish);
+    }
+
+    /** What the best of the mixes may still bring after the days planned. */
+    private Job.Kept kept(List<StandOutlook> stands, Patience patience) {
+        LocalDate next = LocalDate.ofInstant(input.planHorizon().to(), input.zone());
+        return IntStream.range(0, stands.size())
+                .filter(wish -> inStock(stands.get(wish)))
+                .mapToObj(wish -> Optional.ofNullable(
+                                input.roster().mixes().get(stands.get(wish).mix()))
+                        .map(mix -> patience.kept(mix.season(), next, share(wish)))
+                        .orElse(Job.Kept.NOTHING))
+                .max(Comparator.comparingDouble(Job.Kept::readyWorth))
+                .orElse(Job.Kept.NOTHING);
     }
 }

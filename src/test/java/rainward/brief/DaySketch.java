@@ -210,7 +210,7 @@ public final class DaySketch {
     }
 
     public Plan plan() {
-        return new Plan(dueAt(), items, leftOut, new Plan.Value(10, 0.2, 0, 0));
+        return new Plan(dueAt(), items, leftOut, new Plan.Value(10, 0, 0.2, 0, 0));
     }
 
     public BriefInput.LastBrief asLast() {

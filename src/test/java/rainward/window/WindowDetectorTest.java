@@ -119,7 +119,7 @@ class WindowDetectorTest {
     }
 
     private static List<StormWindow> detect(List<PropertyWatch> properties, PlanItem... items) {
-        Plan plan = new Plan(NOW, List.of(items), List.of(), new Plan.Value(0, 0, 0, 0));
+        Plan plan = new Plan(NOW, List.of(items), List.of(), new Plan.Value(0, 0, 0, 0, 0));
         return WindowDetector.detect(properties, plan, CREW, WATCH, NOW);
     }
 

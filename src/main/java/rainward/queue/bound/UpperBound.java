@@ -1,5 +1,7 @@
 package rainward.queue.bound;
 
+import java.util.HashSet;
+import java.util.Set;
 import rainward.queue.model.Screening;
 import rainward.queue.model.ShopBuilder;
 import rainward.queue.problem.PlanProblem;
@@ -35,8 +37,23 @@ public final class UpperBound {
         Shop shop = ShopBuilder.build(ShopBuilder.inOrder(problem, screened.fit()));
         long places = shop.ways().sites();
         boolean small = shop.machines() * places * places <= GREATEST_NET;
-        return small
-                ? RouteBound.of(shop, problem.hours(), knownHa, steps)
-                : CapacityBound.of(shop, problem.hours(), knownHa);
+        double keptHa = keptHa(problem);
+        double soughtHa = knownHa - keptHa;
+        return keptHa
+                + (small
+                        ? RouteBound.of(shop, problem.hours(), soughtHa, steps)
+                        : CapacityBound.of(shop, problem.hours(), soughtHa));
+    }
+
+    /**
+     * What all fields would earn if they were ready and their seed was kept; what seeding earns
+     * beyond that is bounded apart.
+     */
+    private static double keptHa(PlanProblem problem) {
+        Set<String> named = new HashSet<>();
+        return problem.jobs().stream()
+                .filter(j -> named.add(j.name()) && j.field().status().waiting())
+                .mapToDouble(j -> j.weightHa() * j.kept().readyWorth())
+                .sum();
     }
 }

@@ -7,7 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rainward.farm.Operation;
+import rainward.farm.Stage;
+import rainward.farm.StageRecord;
 import rainward.farm.Window;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
@@ -53,7 +57,35 @@ final class SowingRules {
         if (Math.abs(earnedHa - plan.value().earnedHa()) > TOLERANCE) {
             faults.add("earns " + earnedHa + " ha, not " + plan.value().earnedHa());
         }
+        double keptHa = problem.jobs().stream()
+                .filter(j -> jobs.of(j.name()).equals(j) && j.field().status().waiting())
+                .filter(j -> plan.seedingOf(j.name()).isEmpty())
+                .mapToDouble(j -> j.weightHa() * keptWorth(j, plan))
+                .sum();
+        if (Math.abs(keptHa - plan.value().keptHa()) > TOLERANCE) {
+            faults.add("keeps " + keptHa + " ha for later, not " + plan.value().keptHa());
+        }
         return faults;
+    }
+
+    /** Ready is a field on which nothing but seeding is left to do, by record or by plan. */
+    private double keptWorth(Job job, Plan plan) {
+        List<Stage> stages = job.recipe().stages();
+        int seeding = stages.indexOf(job.recipe().seeding());
+        Set<String> planned = plan.items().stream()
+                .filter(i -> i.place().field().equals(job.name()))
+                .map(i -> i.place().stage())
+                .collect(Collectors.toSet());
+        Optional<Stage> last =
+                seeding == 0 ? Optional.empty() : Optional.of(stages.get(seeding - 1));
+        Optional<StageRecord> record = last.flatMap(s -> job.field().status().of(s.name()));
+        boolean stale = record.flatMap(StageRecord::finishedAt)
+                .flatMap(at -> stages.get(seeding).greatestWait().map(at::plus))
+                .filter(latest -> latest.isBefore(problem.horizon().to()))
+                .isPresent();
+        boolean ready = last.filter(s -> !planned.contains(s.name()) && (record.isEmpty() || stale))
+                .isEmpty();
+        return ready ? job.kept().readyWorth() : job.kept().rawWorth();
     }
 
     private List<String> faults(Job job, PlanItem item) {

@@ -135,11 +135,30 @@ final class StageRules {
                 before = Optional.of(here.get().finish());
             } else if (!begun && recorded.isPresent()) {
                 before = recorded;
+            } else if (begun && !goingOnly && keeps(job, stage, done)) {
+                faults.addAll(stale(job, stage, before));
+                break;
             } else if (!goingOnly && !spared(job, stage, before)) {
                 faults.add(job.name() + " lacks its stage " + stage.name());
             }
         }
         return faults;
+    }
+
+    /** Seed may be kept for later days, and then only what comes before it is done. */
+    private static boolean keeps(Job job, Stage stage, Map<String, Done> done) {
+        List<Stage> stages = job.recipe().stages();
+        boolean none = stages.subList(stages.indexOf(stage), stages.size()).stream()
+                .noneMatch(s -> done.containsKey(s.name()));
+        return job.kept().readyWorth() > 0 && stage.equals(job.recipe().seeding()) && none;
+    }
+
+    private List<String> stale(Job job, Stage seeding, Optional<Instant> before) {
+        Optional<Instant> latest =
+                before.flatMap(b -> seeding.greatestWait().map(most -> b.plus(most)));
+        return latest.filter(l -> l.isBefore(problem.horizon().to())).isPresent()
+                ? List.of(job.name() + " is made ready so soon that it is stale before its seed")
+                : List.of();
     }
 
     private boolean spared(Job job, Stage stage, Optional<Instant> before) {

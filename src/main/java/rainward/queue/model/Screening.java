@@ -165,13 +165,18 @@ public final class Screening {
     private Optional<String> ground(Job job) {
         for (Stage stage : toDo(job)) {
             BitSet closed = yields.closed(job, stage.operation());
+            if (stage.operation() == Operation.SEED && yields.keeping(job).readyHa() > 0) {
+                return Optional.empty();
+            }
             if (closed.nextClearBit(0) >= problem.hours()) {
                 BitSet stopped = job.stopped().getOrDefault(stage.operation(), new BitSet());
                 boolean wet = stopped.nextClearBit(0) >= problem.hours();
                 return Optional.of(
                         wet
                                 ? "ground or wind stops " + stage.name() + " on all days planned"
-                                : "no mix has a chance of a stand on the days planned");
+                                : BetterLater.words(job, problem)
+                                        .orElse(
+                                                "no mix has a chance of a stand on the days planned"));
             }
         }
         return Optional.empty();

@@ -95,11 +95,17 @@ public final class ShopBuilder {
         OpenStages stages = OpenStages.of(job);
         List<Task> going =
                 stages.underWay().flatMap(r -> going(stages, r)).map(List::of).orElse(List.of());
+        List<Chain> chains = chains(stages, going.isEmpty());
         return new Item(
                 job.field().status().pinnedFirst(),
                 going,
-                chains(stages, going.isEmpty()),
-                yields.starts(job));
+                chains,
+                chains.get(0).tasks().stream()
+                        .filter(t -> t.seeds().isPresent())
+                        .findFirst()
+                        .map(SeedWaits::of)
+                        .orElse(new int[] {0}),
+                yields.keeping(job));
     }
 
     private Optional<Task> going(OpenStages stages, StageRecord record) {

@@ -1,22 +1,21 @@
 package rainward.queue.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rainward.farm.Operation;
+import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
+import rainward.queue.problem.OpenStages;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.shop.Item;
 import rainward.queue.shop.Yield;
 
 /** What fields earn by the hour, and the hours in which they may be worked. */
 public final class Yields {
-
-    private static final int MOST_STARTS = 6;
-
-    /** A later hour is worth trying where it is better by this factor; chosen by experiment. */
-    private static final double BETTER = 1.02;
 
     private final PlanProblem problem;
     private final List<String> stocked;
@@ -38,10 +37,28 @@ public final class Yields {
 
     private Yield reckoned(Job job) {
         double areaHa = job.field().field().areaHa();
+        double kept = keptWorth(job);
         List<Yield.Option> options = job.options().stream()
-                .map(o -> new Yield.Option(o.worth(), stocked.indexOf(o.mix()), areaHa))
+                .map(o -> new Yield.Option(
+                        Arrays.stream(o.worth()).map(w -> Math.max(0, w - kept)).toArray(),
+                        stocked.indexOf(o.mix()),
+                        areaHa))
                 .toList();
         return new Yield(job.weightHa(), options);
+    }
+
+    /** What the field is worth as it lies if its seed is kept: seeding earns what is above it. */
+    double keptWorth(Job job) {
+        boolean ready = OpenStages.of(job).readyUntil(problem.horizon().to());
+        return ready ? job.kept().readyWorth() : job.kept().rawWorth();
+    }
+
+    /** What making it ready earns though its seed is kept. */
+    Item.Keeping keeping(Job job) {
+        double more = job.kept().readyWorth() - keptWorth(job);
+        return new Item.Keeping(
+                more * job.weightHa(),
+                HorizonMinutes.of(problem.horizon()).notAfter(problem.horizon().to()));
     }
 
     /** Hours in which an operation must not go on; seeding where nothing is worth sowing, too. */
@@ -69,34 +86,5 @@ public final class Yields {
             from = closed.nextClearBit(to);
         }
         return spans.toArray(int[][]::new);
-    }
-
-    /** Hours before which seed may be told to wait, as minutes: those better than all before. */
-    public int[] starts(Job job) {
-        List<double[]> better = new ArrayList<>();
-        double best = 0;
-        for (int h = 0; h < problem.hours(); h++) {
-            double worth = worth(job, h);
-            boolean peak = h + 1 >= problem.hours() || worth(job, h + 1) <= worth * BETTER;
-            if (peak && worth > best * BETTER) {
-                if (best > 0) {
-                    better.add(new double[] {h, worth});
-                }
-                best = worth;
-            }
-        }
-        int skip = Math.max(0, better.size() - MOST_STARTS);
-        int[] starts = new int[1 + better.size() - skip];
-        for (int i = 1; i < starts.length; i++) {
-            starts[i] = 60 * (int) better.get(i - 1 + skip)[0];
-        }
-        return starts;
-    }
-
-    private static double worth(Job job, int hour) {
-        return job.options().stream()
-                .mapToDouble(o -> hour < o.worth().length ? o.worth()[hour] : 0)
-                .max()
-                .orElse(0);
     }
 }

@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import rainward.farm.Stage;
 import rainward.farm.Window;
 import rainward.queue.model.Shifts;
-import rainward.queue.model.Yields;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
@@ -77,7 +76,7 @@ final class LastOrder {
             });
         }
         for (int i = 0; i < problem.jobs().size(); i++) {
-            for (int part = 0; part < decoder.parts(i); part++) {
+            for (int part = 0; part < decoder.parts().of(i); part++) {
                 Set<Part> earlier = before.computeIfAbsent(new Part(i, part), k -> new HashSet<>());
                 if (part > 0) {
                     earlier.add(new Part(i, part - 1));
@@ -91,7 +90,7 @@ final class LastOrder {
             List<Stage> stages = problem.jobs().get(i).recipe().stages();
             return IntStream.range(0, stages.size())
                     .filter(s -> stages.get(s).name().equals(item.place().stage()))
-                    .mapToObj(s -> new Part(i, decoder.part(i, s)))
+                    .mapToObj(s -> new Part(i, decoder.parts().part(i, s)))
                     .findFirst();
         });
     }
@@ -124,11 +123,10 @@ final class LastOrder {
     /** The latest wait that does not delay seeding beyond where it was. */
     private int[] waits(int genes) {
         int[] choices = new int[genes];
-        Yields yields = new Yields(problem);
         HorizonMinutes minutes = HorizonMinutes.of(problem.horizon());
         for (int i = 0; i < problem.jobs().size(); i++) {
             Job job = problem.jobs().get(i);
-            int[] starts = yields.starts(job);
+            int[] starts = decoder.waits(i);
             int was = order.seedingOf(job.name())
                     .map(s -> minutes.notAfter(s.work().from()))
                     .orElse(0);

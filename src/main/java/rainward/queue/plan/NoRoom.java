@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rainward.queue.model.BetterLater;
 import rainward.queue.problem.HorizonMinutes;
-import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.problem.Words;
@@ -32,17 +32,26 @@ final class NoRoom {
      * @param problem that was planned
      * @param shop made of it, items in the order of its fields
      * @param placed indices of those that have a place
+     * @param ready indices of those among them that are made ready without being seeded
      */
-    static List<Plan.LeftOut> of(PlanProblem problem, Shop shop, Set<Integer> placed) {
+    static List<Plan.LeftOut> of(
+            PlanProblem problem, Shop shop, Set<Integer> placed, Set<Integer> ready) {
         NoRoom noRoom = new NoRoom(problem, shop);
         List<Plan.LeftOut> all = new ArrayList<>();
         for (int i = 0; i < problem.jobs().size(); i++) {
-            if (!placed.contains(i)) {
-                Job job = problem.jobs().get(i);
-                all.add(new Plan.LeftOut(job.name(), noRoom.why(shop.items().get(i))));
+            if (ready.contains(i) || !placed.contains(i)) {
+                String why = noRoom.why(i, ready.contains(i));
+                all.add(new Plan.LeftOut(problem.jobs().get(i).name(), why));
             }
         }
         return all;
+    }
+
+    private String why(int index, boolean ready) {
+        Optional<String> later = BetterLater.words(problem.jobs().get(index), problem);
+        return ready
+                ? "is made ready; " + later.orElse("the days planned have no room for its seed")
+                : later.orElseGet(() -> why(shop.items().get(index)));
     }
 
     private String why(Item item) {
@@ -65,7 +74,7 @@ final class NoRoom {
         Decoder alone = new Decoder(new Shop(
                 shop.now(), shop.ways(), shop.crew(), List.of(item), shop.prices(), shop.stock()));
         return alone
-                .placements(new Genome(alone.row(new int[] {0}), new int[alone.genes()]))
+                .placements(new Genome(alone.parts().row(new int[] {0}), new int[alone.genes()]))
                 .stream()
                 .filter(p -> p.option() >= 0)
                 .findFirst()

@@ -22,9 +22,17 @@ final class PlanReader {
     private final PlanProblem problem;
     private final HorizonMinutes minutes;
     private final Habits habits;
+    private final KeptSeed kept;
 
-    PlanReader(PlanProblem problem) {
+    /**
+     * Reads plans.
+     *
+     * @param problem with the fields that were planned
+     * @param kept seed of all fields, planned or not
+     */
+    PlanReader(PlanProblem problem, KeptSeed kept) {
         this.problem = problem;
+        this.kept = kept;
         minutes = HorizonMinutes.of(problem.horizon());
         habits = Habits.of(problem);
     }
@@ -138,6 +146,7 @@ final class PlanReader {
         PlanProblem.Prices prices = problem.prices();
         return new Plan.Value(
                 earned,
+                kept.valueHa(items),
                 drivingH * prices.drivingHaPerHour(),
                 overtimeHours(placed) * prices.overtimeHaPerHour(),
                 changeHa(items));

@@ -32,7 +32,8 @@ public final class Planner {
      * @return the best order found
      */
     public static Plan plan(PlanProblem problem, Effort effort) {
-        Screening.Screened screened = Screening.of(sorted(problem));
+        PlanProblem sorted = ShopBuilder.inOrder(problem, problem.jobs());
+        Screening.Screened screened = Screening.of(sorted);
         PlanProblem whole = ShopBuilder.inOrder(problem, screened.fit());
         List<PlanProblem> groups = Groups.of(whole);
         List<PlanReader.Placed> placed = new ArrayList<>();
@@ -47,7 +48,7 @@ public final class Planner {
             done = end;
         }
         leftOut.sort(Comparator.comparing(Plan.LeftOut::field));
-        return new PlanReader(whole).plan(placed, leftOut);
+        return new PlanReader(whole, new KeptSeed(sorted)).plan(placed, leftOut);
     }
 
     /**
@@ -56,10 +57,6 @@ public final class Planner {
      */
     public static Plan keep(PlanProblem problem) {
         return plan(problem, Effort.tries(0, LastOrder.STARTS));
-    }
-
-    private static PlanProblem sorted(PlanProblem problem) {
-        return ShopBuilder.inOrder(problem, problem.jobs());
     }
 
     /** What became of one group. */
@@ -76,11 +73,24 @@ public final class Planner {
         boolean[] overtime = decoder.overtime(best);
         List<PlanReader.Placed> placed = new ArrayList<>();
         Set<Integer> items = new HashSet<>();
-        for (Placement p : decoder.placements(best)) {
+        List<Placement> found = decoder.placements(best);
+        for (Placement p : found) {
             items.add(p.item());
             placed.add(new PlanReader.Placed(
                     group.jobs().get(p.item()), Groups.inWhole(p, group, whole), overtime));
         }
-        return new Searched(placed, NoRoom.of(group, shop, items));
+        return new Searched(placed, NoRoom.of(group, shop, items, ready(shop, found)));
+    }
+
+    /** Items with work on them that does not lead to seed. */
+    private static Set<Integer> ready(Shop shop, List<Placement> found) {
+        Set<Integer> ready = new HashSet<>();
+        for (Placement p : found) {
+            if (!shop.items().get(p.item()).underWay().contains(p.task())) {
+                ready.add(p.item());
+            }
+        }
+        found.stream().filter(p -> p.option() >= 0).forEach(p -> ready.remove(p.item()));
+        return ready;
     }
 }

@@ -38,7 +38,7 @@ final class Starts {
                         .thenComparing(i -> i))
                 .mapToInt(i -> i)
                 .toArray();
-        return new Genome(decoder.row(items), new int[decoder.genes()]);
+        return new Genome(decoder.parts().row(items), new int[decoder.genes()]);
     }
 
     private Job job(int index) {

@@ -8,6 +8,7 @@ import rainward.farm.FieldStatus;
 import rainward.farm.GeoPoint;
 import rainward.farm.Operation;
 import rainward.farm.Recipe;
+import rainward.farm.Require;
 
 /**
  * A field in the queue.
@@ -19,6 +20,7 @@ import rainward.farm.Recipe;
  * @param stopped hours of the horizon in which an operation must not go on there: wet soil, wind
  * @param firmedByRain hours of the horizon in which seeding may end so that, at the chosen
  *     confidence, a fair rain firms the seedbed in time
+ * @param kept what it is worth where its seed is kept for days after those planned
  */
 public record Job(
         FieldCase field,
@@ -26,12 +28,24 @@ public record Job(
         GeoPoint arrival,
         List<MixOption> options,
         Map<Operation, BitSet> stopped,
-        BitSet firmedByRain) {
+        BitSet firmedByRain,
+        Kept kept) {
 
     public Job {
         options = List.copyOf(options);
         stopped = Map.copyOf(stopped);
         firmedByRain = (BitSet) firmedByRain.clone();
+    }
+
+    /** A field that is worth nothing if its seed does not go in on the days planned. */
+    public Job(
+            FieldCase field,
+            Recipe recipe,
+            GeoPoint arrival,
+            List<MixOption> options,
+            Map<Operation, BitSet> stopped,
+            BitSet firmedByRain) {
+        this(field, recipe, arrival, options, stopped, firmedByRain, Kept.NOTHING);
     }
 
     /** A field whose seedbed no rain will firm. */
@@ -57,12 +71,36 @@ public record Job(
                 arrival,
                 options,
                 stopped,
-                firmedByRain);
+                firmedByRain,
+                kept);
     }
 
     /** Priority x area, what worth is multiplied with [ha]. */
     public double weightHa() {
         return field.field().wish().priority() * field.field().areaHa();
+    }
+
+    /** What it is worth where its seed is kept; a pinned field's seed is not kept. */
+    @Override
+    public Kept kept() {
+        return field.status().pinnedFirst() ? Kept.NOTHING : kept;
+    }
+
+    /**
+     * What a field is expected to be worth whose seed goes in after the days planned.
+     *
+     * @param readyWorth where all work before seeding is done by then, 0 to 1
+     * @param rawWorth where some of it is still to do, 0 to 1
+     */
+    public record Kept(double readyWorth, double rawWorth) {
+
+        /** Seed that does not go in on the days planned never will. */
+        public static final Kept NOTHING = new Kept(0, 0);
+
+        public Kept {
+            Require.inRange("readyWorth", readyWorth, 0, 1);
+            Require.inRange("rawWorth", rawWorth, 0, readyWorth);
+        }
     }
 
     /**

@@ -47,6 +47,14 @@ public record OpenStages(Job job, int next, Optional<StageRecord> underWay) {
         return doneBefore(stage).flatMap(done -> stage(stage).greatestWait().map(done::plus));
     }
 
+    /** True where nothing but seed is missing, and still is at a later moment. */
+    public boolean readyUntil(Instant later) {
+        return next < count()
+                && stage(next).equals(job.recipe().seeding())
+                && (underWay.isPresent()
+                        || latestStart(next).filter(l -> l.isBefore(later)).isEmpty());
+    }
+
     /** Index of the stage that is under way. */
     public int goingIndex() {
         return next - 1;

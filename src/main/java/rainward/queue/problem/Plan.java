@@ -46,15 +46,17 @@ public record Plan(Instant asOf, List<PlanItem> items, List<LeftOut> leftOut, Va
      * What the order is worth, in hectares of full stand, weighted by priority.
      *
      * @param earnedHa sum of priority x area x worth
+     * @param keptHa the same of fields whose seed is kept for later days, as far as is expected
      * @param drivingHa price of driving
      * @param overtimeHa price of overtime
      * @param changeHa price of change against the last order
      */
-    public record Value(double earnedHa, double drivingHa, double overtimeHa, double changeHa) {
+    public record Value(
+            double earnedHa, double keptHa, double drivingHa, double overtimeHa, double changeHa) {
 
-        /** Earned less all prices. */
+        /** Earned and kept, less all prices. */
         public double totalHa() {
-            return earnedHa - drivingHa - overtimeHa - changeHa;
+            return earnedHa + keptHa - drivingHa - overtimeHa - changeHa;
         }
     }
 }

@@ -77,7 +77,7 @@ public final class OrderReasons {
                 until,
                 before,
                 why,
-                words(seeding, loss, until, why)));
+                seeding.isPresent() ? words(loss, until, why) : unsown(job)));
     }
 
     /** Worth at the planned minutes less that at the same minutes of the next day, x weight. */
@@ -111,14 +111,15 @@ public final class OrderReasons {
         return hour < problem.hours() ? Optional.of(minutes.at(60 * hour)) : Optional.empty();
     }
 
-    private String words(
-            Optional<PlanItem> seeding,
-            double loss,
-            Optional<Instant> until,
-            List<ItemReason> why) {
-        if (seeding.isEmpty()) {
-            return "work that goes on is finished first";
-        }
+    private String unsown(Job job) {
+        return plan.leftOut().stream()
+                .filter(l -> l.field().equals(job.name()))
+                .map(Plan.LeftOut::why)
+                .findFirst()
+                .orElse("work that goes on is finished first");
+    }
+
+    private String words(double loss, Optional<Instant> until, List<ItemReason> why) {
         List<String> parts = new ArrayList<>();
         parts.add(
                 loss > 0.005

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
-import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 import rainward.farm.Machine;
@@ -109,21 +108,9 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
         }
         String field = named.name();
         List<Job> jobs = problem.jobs().stream()
-                .map(j -> j.name().equals(field) ? with(j, change) : j)
+                .map(j -> j.name().equals(field) ? j.with(change.apply(j.field().status())) : j)
                 .toList();
         return new WhatIf(with(jobs, problem.crew()), faults);
-    }
-
-    private static Job with(Job job, UnaryOperator<FieldStatus> change) {
-        FieldCase changed =
-                new FieldCase(job.field().field(), change.apply(job.field().status()));
-        return new Job(
-                changed,
-                job.recipe(),
-                job.arrival(),
-                job.options(),
-                job.stopped(),
-                job.firmedByRain());
     }
 
     private WhatIf add(String typed) {

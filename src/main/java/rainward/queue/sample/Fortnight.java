@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 import rainward.farm.StageRecord;
@@ -132,13 +131,7 @@ public final class Fortnight {
             Optional<Plan> last) {
         List<Job> jobs = new ArrayList<>();
         for (Job job : seen.jobs()) {
-            FieldStatus status = statuses.getOrDefault(job.name(), job.field().status());
-            jobs.add(new Job(
-                    new FieldCase(job.field().field(), status),
-                    job.recipe(),
-                    job.arrival(),
-                    job.options(),
-                    job.stopped()));
+            jobs.add(job.with(statuses.getOrDefault(job.name(), job.field().status())));
         }
         return new PlanProblem(
                 asOf, seen.horizon(), seen.crew(), jobs, seen.prices(), last, seen.stockHa());

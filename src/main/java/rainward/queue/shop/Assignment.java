@@ -91,6 +91,10 @@ final class Assignment {
         return hands.noted(row, index);
     }
 
+    void earn(double ha) {
+        sums[0] += ha;
+    }
+
     /** Value so far. */
     double sum() {
         return sums[0];

@@ -26,7 +26,7 @@ public final class Decoder implements Decoding {
     private final double[][] triedSums;
     private final int[] notBefore;
     private final int[] underWay;
-    private final Chain[][] parts;
+    private final ItemParts parts;
     private final int[] progressNote;
     private final boolean[] excluded;
     private final int[] site;
@@ -43,18 +43,19 @@ public final class Decoder implements Decoding {
         int n = shop.items().size();
         underWay = new int[n];
         Arrays.fill(underWay, NOT_GOING);
-        parts = shop.items().stream().map(Decoder::parts).toArray(Chain[][]::new);
-        Require.that(Arrays.stream(parts).allMatch(p -> p.length < PARTS_MASK), "too many parts");
+        parts = new ItemParts(shop.items());
+        Require.that(
+                IntStream.range(0, n).allMatch(i -> parts.of(i) < PARTS_MASK), "too many parts");
         progressNote = new int[n];
         excluded = new boolean[n];
-        site = shop.items().stream().mapToInt(Decoder::site).toArray();
+        site = shop.items().stream().mapToInt(Item::site).toArray();
         int notes = shop.items().stream().mapToInt(i -> i.underWay().size()).sum();
         for (int i = 0; i < n; i++) {
-            progressNote[i] = parts[i].length > 1 ? notes++ : WHOLE;
+            progressNote[i] = parts.of(i) > 1 ? notes++ : WHOLE;
         }
         hands = new Hands(shop.machines(), shop.people(), notes);
         assignment = new Assignment(shop, hands);
-        places = Arrays.stream(parts).mapToInt(p -> p.length).sum();
+        places = IntStream.range(0, n).map(parts::of).sum();
         kept = new int[places + 1][hands.length()];
         tried = new int[places + 1][hands.length()];
         keptSums = new double[places + 1][1 + shop.stock().length];
@@ -62,34 +63,9 @@ public final class Decoder implements Decoding {
         notBefore = new int[longestChain()];
         pinned = IntStream.range(0, n)
                 .filter(i -> shop.items().get(i).first())
-                .map(i -> parts[i].length)
+                .map(parts::of)
                 .sum();
-        pinnedLost = 1 + shop.items().stream().mapToDouble(Decoder::mostEarned).sum();
-    }
-
-    /** Only an item with one way to finish it has parts: others may have to begin again. */
-    private static Chain[] parts(Item item) {
-        List<Chain> ways = item.chains();
-        return ways.size() > 1 || !item.underWay().isEmpty()
-                ? new Chain[] {ways.get(0)}
-                : ways.get(0).parts().toArray(Chain[]::new);
-    }
-
-    private static int site(Item item) {
-        return item.chains().get(0).tasks().stream()
-                .mapToInt(Task::site)
-                .findFirst()
-                .orElse(-1);
-    }
-
-    /** Nothing that others can earn makes up for a pinned item that is left out. */
-    private static double mostEarned(Item item) {
-        return item.chains().stream()
-                .flatMap(c -> c.tasks().stream())
-                .flatMap(t -> t.seeds().stream())
-                .mapToDouble(Yield::weight)
-                .max()
-                .orElse(0);
+        pinnedLost = 1 + shop.items().stream().mapToDouble(Item::mostEarned).sum();
     }
 
     private int longestChain() {
@@ -110,25 +86,14 @@ public final class Decoder implements Decoding {
         return places;
     }
 
-    /** An order in which all parts of an item follow each other. */
-    public int[] row(int[] items) {
-        return Arrays.stream(items)
-                .flatMap(i -> IntStream.generate(() -> i).limit(parts[i].length))
-                .toArray();
+    /** Into how many parts long waits cut each item, and which stage is in which. */
+    public ItemParts parts() {
+        return parts;
     }
 
-    /** How many parts an item has. */
-    public int parts(int item) {
-        return parts[item].length;
-    }
-
-    /** Which part of an item a stage belongs to. */
-    public int part(int item, int stage) {
-        int part = parts[item].length - 1;
-        while (part > 0 && parts[item][part].tasks().get(0).stage() > stage) {
-            part--;
-        }
-        return part;
+    /** Minutes before which an item's seed may be told to wait, one for each choice. */
+    public int[] waits(int item) {
+        return shop.items().get(item).starts().clone();
     }
 
     @Override
@@ -152,7 +117,7 @@ public final class Decoder implements Decoding {
 
     @Override
     public int choices(int gene) {
-        return gene < items() ? shop.items().get(gene).starts().length : 2;
+        return gene < items() ? waits(gene).length : 2;
     }
 
     @Override
@@ -223,11 +188,17 @@ public final class Decoder implements Decoding {
             return false;
         }
         for (Chain chain : shop.items().get(item).chains()) {
-            if (runs(item, new Asked(chain, wait, after, true), rows)) {
+            if (runs(item, new Asked(chain, wait, after, true, false), rows)) {
                 return true;
             }
         }
-        return false;
+        return keeps(item)
+                && shop.items().get(item).chains().stream()
+                        .anyMatch(c -> runs(item, new Asked(c, wait, after, true, true), rows));
+    }
+
+    private boolean keeps(int item) {
+        return shop.items().get(item).keeping().readyHa() > 0;
     }
 
     private boolean part(int item, int wait, Rows rows) {
@@ -237,7 +208,9 @@ public final class Decoder implements Decoding {
         }
         int done = progress & PARTS_MASK;
         int after = done == 0 ? NOT_GOING : progress >> PARTS_BITS;
-        if (!runs(item, new Asked(parts[item][done], wait, after, false), rows)) {
+        Chain chain = parts.of(item, done);
+        if (!runs(item, new Asked(chain, wait, after, false, false), rows)
+                && !(keeps(item) && runs(item, new Asked(chain, wait, after, false, true), rows))) {
             return false;
         }
         hands.note(rows.after, progressNote[item], endOfPart << PARTS_BITS | (done + 1));
@@ -262,8 +235,12 @@ public final class Decoder implements Decoding {
      * @param waitUntil minute before which seed waits
      * @param after end of the work that they follow, or that there is none
      * @param mayBeLate true where a greatest wait after that work is not held: it goes on already
+     * @param keeps true where all is made ready and the seed is kept
      */
-    private record Asked(Chain chain, int waitUntil, int after, boolean mayBeLate) {}
+    private record Asked(Chain chain, int waitUntil, int after, boolean mayBeLate, boolean keeps) {}
+
+    /** When the work before ends [min], and the value before all of it [ha]. */
+    private record Ended(int finish, double valueHa) {}
 
     /** State before and after an item. */
     private record Rows(int[] before, double[] sums, int[] after, double[] laterSums) {}
@@ -316,6 +293,9 @@ public final class Decoder implements Decoding {
                 continue;
             }
             int ready = Math.max(notBefore[t], finish + (follows ? task.waits().least() : 0));
+            if (asked.keeps && task.seeds().isPresent()) {
+                return kept(item, asked, t, new Ended(finish, before));
+            }
             earns |= task.seeds().isPresent();
             if (!assignment.assign(item, task, earns ? Math.max(ready, asked.waitUntil) : ready)) {
                 return DOES_NOT_FIT;
@@ -334,6 +314,25 @@ public final class Decoder implements Decoding {
         endOfPart = finish;
         boolean pays = assignment.sum() > before || shop.items().get(item).first();
         return earns && !pays ? DOES_NOT_FIT : NONE_LATE;
+    }
+
+    /** As {@link #firstLate}, where the seed goes in at the end of the days planned, or later. */
+    private int kept(int item, Asked asked, int seeding, Ended ended) {
+        Item.Keeping keeping = shop.items().get(item).keeping();
+        Task.Waits waits = asked.chain.tasks().get(seeding).waits();
+        boolean follows = seeding > 0 || asked.after != NOT_GOING;
+        int waited = keeping.until() - ended.finish;
+        boolean stale = follows && waited > waits.greatest();
+        if (stale && seeding > 0) {
+            notBefore[seeding - 1] = assignment.start() + waited - waits.greatest();
+            return seeding;
+        }
+        if (stale || (!follows && keeping.until() > asked.chain.latest())) {
+            return DOES_NOT_FIT;
+        }
+        assignment.earn(keeping.readyHa());
+        endOfPart = ended.finish;
+        return assignment.sum() > ended.valueHa ? NONE_LATE : DOES_NOT_FIT;
     }
 
     private boolean startsTooLate(Task first, Asked asked, int finish) {

@@ -131,7 +131,7 @@ final class Demo {
                                 LocalTime.of(0, 30),
                                 mix("oats"))),
                 List.of(),
-                new Plan.Value(0, 0, 0, 0));
+                new Plan.Value(0, 0, 0, 0, 0));
     }
 
     static Optional<String> mix(String name) {

@@ -172,7 +172,7 @@ class PlanCheckerTest {
                 Optional.of(new PlanItem.Sowing(i.sowing().get().mix(), 0.99, 0.99)),
                 i.shareFraction());
         assertThat(damaged(seeding(), boast)).anyMatch(f -> f.contains("does not earn"));
-        Plan.Value more = new Plan.Value(GOOD.value().earnedHa() + 1, 0, 0, 0);
+        Plan.Value more = new Plan.Value(GOOD.value().earnedHa() + 1, 0, 0, 0, 0);
         assertThat(faults(GOOD.items(), more)).anyMatch(f -> f.contains("earns"));
     }
 

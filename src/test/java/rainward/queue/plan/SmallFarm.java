@@ -112,6 +112,7 @@ public final class SmallFarm {
         public IntToDoubleFunction worth = SmallFarm::slowlyFalling;
         public final Map<Operation, BitSet> stopped = new EnumMap<>(Operation.class);
         public BitSet firmed = new BitSet();
+        public Job.Kept kept = Job.Kept.NOTHING;
 
         public Plot stop(Operation operation, int fromHour, int toHour) {
             stopped.computeIfAbsent(operation, o -> new BitSet()).set(fromHour, toHour);
@@ -127,15 +128,15 @@ public final class SmallFarm {
                     areaHa,
                     new Field.Ground(new SoilTexture(0.4, 0.2, 2.5), 0.02),
                     new Field.Wish(List.of("brassica"), recipe.name(), priority));
-            double[] worths =
-                    IntStream.range(0, HOURS).mapToDouble(worth::applyAsDouble).toArray();
+            double[] worths = IntStream.range(0, HOURS).mapToDouble(worth).toArray();
             return new Job(
                     new FieldCase(field, status),
                     recipe,
                     place,
                     List.of(new Job.MixOption("brassica", worths, worths)),
                     stopped,
-                    firmed);
+                    firmed,
+                    kept);
         }
     }
 

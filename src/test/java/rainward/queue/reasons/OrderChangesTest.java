@@ -74,6 +74,6 @@ class OrderChangesTest {
     }
 
     private static Plan emptyOrder(PlanProblem problem) {
-        return new Plan(problem.asOf(), List.of(), List.of(), new Plan.Value(0, 0, 0, 0));
+        return new Plan(problem.asOf(), List.of(), List.of(), new Plan.Value(0, 0, 0, 0, 0));
     }
 }

@@ -22,7 +22,7 @@ class DecoderTest {
     private static Annealing.Found search(Shop shop, long seed, long tries) {
         Decoder decoder = new Decoder(shop);
         Genome start = new Genome(
-                decoder.row(IntStream.range(0, shop.items().size()).toArray()),
+                decoder.parts().row(IntStream.range(0, shop.items().size()).toArray()),
                 new int[decoder.genes()]);
         return Annealing.search(decoder, List.of(start), Effort.tries(seed, tries));
     }

@@ -51,7 +51,7 @@ class LogsIT {
                 at,
                 List.of(item),
                 List.of(new Plan.LeftOut("South Hollow", "too wet until Friday")),
-                new Plan.Value(1.5, 0.1, 0.05, 0));
+                new Plan.Value(1.5, 0, 0.1, 0.05, 0));
         return new PlanLog.GivenPlan(plan, at, cause);
     }
 
