@@ -11,6 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -277,6 +282,49 @@ class SeasonPlayIT {
         assertThat(sum).as("no more than there is").isBetween(390.0, 400.5);
         assertThat(first).as("all of it to the field that is spread first").isGreaterThan(390);
         assertThat(wanted).isGreaterThan(first);
+    }
+
+    /** Seeds a field in the hour of the order or later, and tells whether its chance was kept. */
+    private boolean keepsChance(JsonNode planned, String mix, Duration later) {
+        String field = planned.path("field").asText();
+        Instant at = OffsetDateTime.parse(planned.path("start").asText()).toInstant();
+        desk = desk.at(at.plus(later));
+        for (String stage : new String[] {"spread", "disk", "till"}) {
+            says("done", field, stage);
+        }
+        says("done", field, "seed", "--mix", mix);
+        desk = desk.at(at.plus(later).plus(Duration.ofDays(9)));
+        return !told("stand", field, "up", "--json").path("chanceAtSeeding").isNull();
+    }
+
+    @Test
+    void chanceIsKeptOfThisMixAndHourAndOfNoOther() {
+        desk.type("brief", "--send");
+        String brief = says("brief").replaceAll("\\s+", " ");
+        List<JsonNode> seedings = new ArrayList<>();
+        for (JsonNode item : told("order", "--json").path("items")) {
+            if (item.path("stage").asText().equals("seed")) {
+                seedings.add(item);
+            }
+        }
+
+        assertThat(keepsChance(seedings.get(0), mix(brief, seedings.get(0)), Duration.ofHours(3)))
+                .isTrue();
+        assertThat(keepsChance(seedings.get(1), "kale and radish", Duration.ZERO))
+                .as("not %s", mix(brief, seedings.get(1)))
+                .isFalse();
+        assertThat(keepsChance(seedings.get(2), mix(brief, seedings.get(2)), Duration.ofDays(2)))
+                .as("two days later")
+                .isFalse();
+        assertThat(says("skill")).contains("Our chance of a stand against 1 stand checks");
+    }
+
+    /** The mix that the brief names in the line of a seeding. */
+    private static String mix(String brief, JsonNode seeding) {
+        Matcher line = Pattern.compile("seed: ([a-z ]+), " + seeding.path("field").asText())
+                .matcher(brief);
+        assertThat(line.find()).as(brief).isTrue();
+        return line.group(1);
     }
 
     @Test

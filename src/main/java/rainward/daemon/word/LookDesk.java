@@ -1,5 +1,6 @@
 package rainward.daemon.word;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
@@ -10,7 +11,9 @@ import java.util.OptionalDouble;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
+import rainward.farm.Window;
 import rainward.input.check.StandVerdict;
 import rainward.queue.problem.PlanItem;
 import rainward.store.Books;
@@ -19,6 +22,9 @@ import rainward.store.journal.StandBook;
 
 /** Where people say what came up. */
 public final class LookDesk {
+
+    /** Half a day earlier or later a chance is still of the same rain; our choice. */
+    private static final Duration NEAR = Duration.ofHours(12);
 
     private final Office office;
 
@@ -63,7 +69,7 @@ public final class LookDesk {
         StandVerdict found = word(said.result(), StandVerdict.values(), "result");
         FieldStatus status = books.journal().statusOf(name);
         Instant seededAt = seededAt(name, status);
-        OptionalDouble chance = chance(books, name, seededAt);
+        OptionalDouble chance = chance(books, name, status, seededAt);
         StandBook.Finding finding = new StandBook.Finding(
                 said.seen().counted().map(LookDesk::share).orElse(OptionalDouble.empty()),
                 chance,
@@ -80,7 +86,7 @@ public final class LookDesk {
         String then = found == StandVerdict.UP ? "." : "; it is back in the order.";
         String given = chance.isPresent()
                 ? " The order had given it " + Math.round(100 * chance.getAsDouble()) + " %."
-                : " No order had given it a chance before it was seeded.";
+                : " No order had given this seeding a chance: of this mix, within half a day.";
         return name + ": " + found.name().toLowerCase(Locale.ROOT) + then + given;
     }
 
@@ -90,18 +96,35 @@ public final class LookDesk {
                         + " can have come up: write `rainward done` for its seeding first."));
     }
 
-    /** The chance in the last order that was given out before the seeding began. */
-    private static OptionalDouble chance(Books books, String name, Instant seededAt) {
-        Instant began = books.journal().statusOf(name).stages().stream()
+    /**
+     * The chance in the last order that was given out before the seeding began: a chance of that
+     * mix, for an hour near the one in which it went in. Any other chance was of another seeding.
+     */
+    private static OptionalDouble chance(
+            Books books, String name, FieldStatus status, Instant seededAt) {
+        String mix = books.cases().stream()
+                .filter(item -> item.field().name().equals(name))
+                .map(FieldCase::mix)
+                .findFirst()
+                .orElse("");
+        Instant began = status.stages().stream()
                 .filter(s -> s.finishedAt().filter(seededAt::equals).isPresent())
                 .flatMap(s -> s.startedAt().stream())
                 .findFirst()
                 .orElse(seededAt);
         return books.plans().lastAt(began).stream()
-                .flatMap(given -> given.plan().seedingOf(name).stream())
+                .flatMap(given -> given.plan().items().stream())
+                .filter(item -> item.place().field().equals(name))
+                .filter(item -> near(item.work(), began))
                 .flatMap(item -> item.sowing().stream())
+                .filter(sowing -> sowing.mix().equals(mix))
                 .mapToDouble(PlanItem.Sowing::chance)
                 .findFirst();
+    }
+
+    private static boolean near(Window planned, Instant began) {
+        return began.isAfter(planned.from().minus(NEAR))
+                && began.isBefore(planned.to().plus(NEAR));
     }
 
     private static OptionalDouble share(String counted) {
