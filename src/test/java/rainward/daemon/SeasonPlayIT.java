@@ -321,7 +321,8 @@ class SeasonPlayIT {
 
     /** The mix that the brief names in the line of a seeding. */
     private static String mix(String brief, JsonNode seeding) {
-        Matcher line = Pattern.compile("seed: ([a-z ]+), " + seeding.path("field").asText())
+        Matcher line = Pattern.compile(
+                        "seed: ([a-z ]+), " + seeding.path("field").asText())
                 .matcher(brief);
         assertThat(line.find()).as(brief).isTrue();
         return line.group(1);

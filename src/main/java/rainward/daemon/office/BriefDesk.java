@@ -12,6 +12,7 @@ import rainward.brief.Brief;
 import rainward.brief.making.BriefInput;
 import rainward.cycle.Cycle;
 import rainward.daemon.yard.SupplyDesk;
+import rainward.daemon.yard.season.SeasonDesk;
 import rainward.input.check.CheckDay;
 import rainward.input.load.LoadSheet;
 import rainward.store.Books;
@@ -50,7 +51,9 @@ final class BriefDesk {
                 new BriefInput.Books(
                         SupplyDesk.lines(sheet, office.settings().farm().units()),
                         standChecks(books, now),
-                        new SeasonDesk(office).goal(books, result),
+                        new SeasonDesk(office)
+                                .view(books, result.outlook().plan())
+                                .goal(),
                         new QuestionDesk(office).all(books, result, sheet),
                         undelivered(books, now),
                         new WeekDesk(office).report(books, dueAt)));

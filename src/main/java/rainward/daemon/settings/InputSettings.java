@@ -55,6 +55,11 @@ public record InputSettings(
             bagKg = Map.copyOf(bagKg);
         }
 
+        /** Days to wait for a delivery; a day begun is a day waited. */
+        public int deliveryDays() {
+            return (int) Math.ceil(delivery.toHours() / 24.0);
+        }
+
         public double bagKg(String species) {
             return bagKg.getOrDefault(species, usualBagKg);
         }

@@ -76,8 +76,7 @@ public final class StockDesk {
         List<Stock.Demand> demands = Demands.of(plan, given.supplies()).stream()
                 .filter(demand -> !demand.day().isBefore(today))
                 .toList();
-        int deliveryDays =
-                (int) Math.ceil(office.settings().inputs().shed().delivery().toHours() / 24.0);
+        int deliveryDays = office.settings().inputs().shed().deliveryDays();
         Map<String, Stock.Shortage> shortages = new TreeMap<>();
         stock.shortages(demands, deliveryDays).forEach(s -> shortages.put(s.item(), s));
         Map<String, Double> planned = new TreeMap<>();

@@ -31,6 +31,7 @@ import rainward.daemon.service.Rounds;
 import rainward.daemon.word.SoilDesk;
 import rainward.daemon.word.StageDesk;
 import rainward.daemon.yard.SupplyDesk;
+import rainward.daemon.yard.season.SeasonDesk;
 import rainward.farm.Window;
 import rainward.feed.terms.Pacing;
 import rainward.input.check.StandVerdict;
@@ -179,9 +180,7 @@ class DesksIT {
                 .min(LocalDate::compareTo)
                 .orElseThrow();
 
-        Brief.SeasonGoal goal = supposing(
-                        books -> {}, books -> new SeasonDesk(office).goal(books, result()))
-                .orElseThrow();
+        Brief.SeasonGoal goal = supposing(books -> {}, DesksIT::goal).orElseThrow();
 
         assertThat(goal.lastSowing()).isEqualTo(earliest);
         assertThat(goal.finishChance().orElseThrow()).isBetween(0.0, 1.0);
@@ -194,13 +193,18 @@ class DesksIT {
         double small = chance(books -> {
             seeded(books, "MP6 Back Corner", "2026-07-01 15:00");
             seeded(books, "KL4 Point", "2026-07-08 15:00");
+            seeded(books, "SC6 Lane End", "2026-07-09 15:00");
         });
 
         assertThat(small).isLessThan(asPlanned);
     }
 
+    private static Optional<Brief.SeasonGoal> goal(Books books) {
+        return new SeasonDesk(office).view(books, result().outlook().plan()).goal();
+    }
+
     private static double chance(Consumer<Books> records) {
-        return supposing(records, books -> new SeasonDesk(office).goal(books, result()))
+        return supposing(records, DesksIT::goal)
                 .flatMap(goal -> goal.finishChance().stream().boxed().findFirst())
                 .orElseThrow();
     }

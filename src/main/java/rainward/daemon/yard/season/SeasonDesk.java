@@ -7,8 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rainward.brief.Brief;
 import rainward.daemon.office.Office;
 import rainward.daemon.yard.SupplyDesk;
 import rainward.farm.Field;
@@ -94,6 +96,22 @@ public final class SeasonDesk {
             mixes = List.copyOf(mixes);
             drops = List.copyOf(drops);
         }
+
+        /**
+         * The first last day of a mix that is still to be sown, and the chance to be done with all
+         * that is due by then, where a pace is known.
+         */
+        public Optional<Brief.SeasonGoal> goal() {
+            boolean paced = pace.haPerDay() > 0;
+            return mixes.stream()
+                    .filter(line -> line.leftHa() > 0)
+                    .findFirst()
+                    .map(line -> new Brief.SeasonGoal(
+                            line.lastSowing(),
+                            paced && !line.lastSowing().isBefore(today)
+                                    ? OptionalDouble.of(line.finishChance())
+                                    : OptionalDouble.empty()));
+        }
     }
 
     /** The season under a plan. */
@@ -124,7 +142,8 @@ public final class SeasonDesk {
 
     private Paced pace(List<FieldYear> years, Plan plan, LocalDate today) {
         Map<LocalDate, Double> byDay = new TreeMap<>();
-        years.forEach(year -> year.seedings()
+        years.forEach(year -> year.seedings().stream()
+                .filter(seeding -> seeding.day().isBefore(today))
                 .forEach(s -> byDay.merge(s.day(), year.field().areaHa(), Double::sum)));
         double fitFraction = Math.max(
                 0.05, 1 - DAYS_LOST_A_WET_DAY * office.climate().on(today).wetDayFraction());
@@ -220,30 +239,42 @@ public final class SeasonDesk {
         }
     }
 
-    /** From the least worth upwards, until what stays is likely to finish. */
+    /**
+     * Deadline by deadline: of the ground that must be done by it, from the least worth upwards,
+     * until what stays is likely to finish.
+     */
     private List<Drop> drops(Books books, Waiting waiting) {
+        List<FieldCase> staying = new ArrayList<>(waiting.fields());
+        staying.sort(Comparator.<FieldCase>comparingDouble(waiting::worth)
+                .thenComparing(item -> item.field().name()));
         List<Drop> drops = new ArrayList<>();
-        List<FieldCase> ranked = waiting.fields().stream()
-                .filter(item -> lateMix(item).isPresent())
-                .sorted(Comparator.<FieldCase>comparingDouble(waiting::worth)
-                        .thenComparing(item -> item.field().name()))
+        List<LocalDate> deadlines = staying.stream()
+                .map(item -> deadline(item, waiting.today()))
+                .distinct()
+                .sorted()
                 .toList();
-        double leftHa =
-                waiting.fields().stream().mapToDouble(i -> i.field().areaHa()).sum();
-        LocalDate last = waiting.fields().stream()
-                .map(item -> lastSowing(item.field().wish().mixes().get(0), waiting.today()))
-                .max(Comparator.naturalOrder())
-                .orElse(waiting.today());
-        for (FieldCase item : ranked) {
-            double chance =
-                    chance(waiting.today(), last, leftHa, waiting.days()).finishChance();
-            if (chance >= SAFE_CHANCE) {
-                break;
+        for (LocalDate deadline : deadlines) {
+            List<FieldCase> due = new ArrayList<>(staying.stream()
+                    .filter(item -> !deadline(item, waiting.today()).isAfter(deadline))
+                    .toList());
+            for (FieldCase item : List.copyOf(due)) {
+                double leftHa =
+                        due.stream().mapToDouble(i -> i.field().areaHa()).sum();
+                boolean safe = chance(waiting.today(), deadline, leftHa, waiting.days())
+                                .finishChance()
+                        >= SAFE_CHANCE;
+                if (!safe && lateMix(item).isPresent()) {
+                    due.remove(item);
+                    staying.remove(item);
+                    drops.add(drop(books, item, waiting.today()));
+                }
             }
-            leftHa = Math.max(0, leftHa - item.field().areaHa());
-            drops.add(drop(books, item, waiting.today()));
         }
         return drops;
+    }
+
+    private LocalDate deadline(FieldCase item, LocalDate today) {
+        return lastSowing(item.field().wish().mixes().get(0), today);
     }
 
     /** The mix of its wishes that goes in last, where that is not the one wanted first. */
@@ -265,11 +296,11 @@ public final class SeasonDesk {
                         SeedingMethod.DRILLED,
                         List.copyOf(new SupplyDesk(office).lots(books).values()))
                 .orElse(0);
-        long deliveryDays = office.settings().inputs().shed().delivery().toDays();
+        int deliveryDays = office.settings().inputs().shed().deliveryDays();
         LocalDate first = late.season().firstSowing().atYear(today.getYear());
         LocalDate lateDue =
                 thereHa >= item.field().areaHa() ? first : first.minusDays(deliveryDays);
-        LocalDate wanted = lastSowing(item.field().wish().mixes().get(0), today);
+        LocalDate wanted = deadline(item, today);
         LocalDate due = lateDue.isBefore(wanted) ? lateDue : wanted;
         return new Drop(
                 item.field().name(),
