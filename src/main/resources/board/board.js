@@ -42,11 +42,15 @@
     }
   }
 
+  const ticks = (box) => box.type === 'checkbox';
+  const filled = (box) => ticks(box) ? (box.checked ? 'on' : '') : box.value;
+  const fill = (box, text) => { if (ticks(box)) box.checked = text === 'on'; else box.value = text; };
+
   // Somebody who is typing is not interrupted.
   function typing() {
     return [...document.querySelectorAll('form[data-say]')].some((form) =>
       [...form.elements].some((e) => e.matches('input:not([type=hidden]),textarea,select')
-        && (e === document.activeElement || e.value !== (e.dataset.was ?? e.value))));
+        && (e === document.activeElement || filled(e) !== (e.dataset.was ?? filled(e)))));
   }
 
   async function load(address, force) {
@@ -146,7 +150,7 @@
         tell('Not written: ' + said.words);
         return;
       }
-      form.querySelectorAll('[data-was]').forEach((e) => { e.value = e.dataset.was; });
+      form.querySelectorAll('[data-was]').forEach((e) => fill(e, e.dataset.was));
       localStorage.removeItem(DRAFT + place(form));
       const address = new URL(word.back || location.href, location.href);
       address.searchParams.set('said', word.key);
@@ -170,18 +174,18 @@
       + [...form.querySelectorAll('button')].map((b) => b.value).join(' ');
 
   function drafts(form) {
-    const boxes = [...form.querySelectorAll('input:not([type=hidden]),textarea')];
+    const boxes = [...form.querySelectorAll('input:not([type=hidden]),textarea,select')];
     const before = JSON.parse(localStorage.getItem(DRAFT + place(form)) || '{}');
     boxes.forEach((box) => {
-      box.dataset.was = box.value;
-      if (before[box.name]) {
-        box.value = before[box.name];
+      box.dataset.was = filled(box);
+      if (box.name in before && before[box.name] !== filled(box)) {
+        fill(box, before[box.name]);
         const inside = box.closest('details');
         if (inside) inside.open = true;
       }
     });
     form.addEventListener('input', () => {
-      const typed = Object.fromEntries(boxes.filter((b) => b.value).map((b) => [b.name, b.value]));
+      const typed = Object.fromEntries(boxes.filter((b) => filled(b) !== b.dataset.was).map((b) => [b.name, filled(b)]));
       localStorage.setItem(DRAFT + place(form), JSON.stringify(typed));
     });
   }

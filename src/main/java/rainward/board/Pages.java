@@ -13,6 +13,7 @@ import rainward.board.api.Api;
 import rainward.board.api.Json;
 import rainward.board.door.Guard;
 import rainward.board.door.Visitor;
+import rainward.board.house.Entry;
 import rainward.board.house.House;
 import rainward.board.house.Saying;
 import rainward.board.house.Takes;
@@ -94,6 +95,9 @@ final class Pages {
                         "me",
                         new MePage(frame(ctx, "You", "/me"), house.names(), "/calendar.ics")));
         routes.get("/settings", this::settings);
+        routes.get("/settings/{kind}", ctx -> entry(ctx, Optional.empty()));
+        routes.get(
+                "/settings/{kind}/{name}", ctx -> entry(ctx, Optional.of(ctx.pathParam("name"))));
         routes.post("/me", this::me);
         routes.post("/say", this::say);
         routes.get("/calendar.ics", this::calendar);
@@ -146,7 +150,31 @@ final class Pages {
     private void settings(Context ctx) {
         Api.mustMay(visitor(ctx), Saying.Act.SETTINGS);
         Frame frame = frame(ctx, "Settings", "/me");
-        show(ctx, "settings", new MePage.SettingsPage(frame, house.settings()));
+        Optional<String> text = house.settings();
+        show(
+                ctx,
+                "settings",
+                new MePage.SettingsPage(
+                        frame,
+                        house.entries(),
+                        text,
+                        text.map(Entry::fingerprint).orElse("")));
+    }
+
+    private void entry(Context ctx, Optional<String> name) {
+        Api.mustMay(visitor(ctx), Saying.Act.ENTRY);
+        Optional<Entry> entry = house.entry(ctx.pathParam("kind"), name);
+        if (entry.isPresent()) {
+            entry(ctx, entry.get(), "");
+        } else {
+            ctx.status(HttpStatus.NOT_FOUND);
+            words(ctx, "Not here", "There is nothing of that name in the settings.");
+        }
+    }
+
+    private void entry(Context ctx, Entry entry, String fault) {
+        Frame frame = frame(ctx, entry.title(), "/me");
+        show(ctx, "entry", new MePage.EntryPage(frame, entry, fault));
     }
 
     private void me(Context ctx) {
@@ -180,8 +208,8 @@ final class Pages {
             }
         }
         String key = key(parts, act);
-        Takes.Taken taken = takes.take(new Saying(key, visitor.name(), act, parts));
-        answer(ctx, taken, key, parts.getOrDefault("back", "/"));
+        Saying saying = new Saying(key, visitor.name(), act, parts);
+        answer(ctx, takes.take(saying), saying);
     }
 
     /** One form may have several buttons; each is a word of its own. */
@@ -190,17 +218,34 @@ final class Pages {
         return drawn.endsWith(" " + act) ? drawn : drawn + " " + act;
     }
 
-    private void answer(Context ctx, Takes.Taken taken, String key, String back) {
+    /** Without script the form comes again, with the fault and with all that was typed. */
+    private boolean typedAgain(Context ctx, Saying saying, Takes.Taken taken) {
+        if (saying.act() != Saying.Act.ENTRY) {
+            return false;
+        }
+        Optional<Entry> entry =
+                house.entry(saying.part("kind@entry").orElse(""), saying.part("name@entry"));
+        entry.ifPresent(e -> entry(ctx, e.typed(saying.parts()), taken.words()));
+        return entry.isPresent();
+    }
+
+    private void answer(Context ctx, Takes.Taken taken, Saying saying) {
+        String back = saying.part("back").orElse("/");
+
         if (Optional.ofNullable(ctx.header("Accept")).orElse("").contains("application/json")) {
             ctx.status(taken.refused() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.OK);
             ctx.contentType("application/json").result(Json.of(taken));
         } else if (taken.refused()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            if (typedAgain(ctx, saying, taken)) {
+                return;
+            }
             show(ctx, "words", new Leaf.Words("Not written", taken.words(), own(back)));
         } else {
             String glue = back.contains("?") ? "&" : "?";
             ctx.redirect(
-                    own(back) + glue + "said=" + URLEncoder.encode(key, StandardCharsets.UTF_8),
+                    own(back) + glue + "said="
+                            + URLEncoder.encode(saying.key(), StandardCharsets.UTF_8),
                     HttpStatus.SEE_OTHER);
         }
     }

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rainward.board.house.Entry;
 import rainward.board.house.FieldFile;
 import rainward.board.house.Gauge;
 import rainward.board.house.House;
@@ -83,6 +84,16 @@ class BoardBeforeFirstOrderIT {
 
         @Override
         public Optional<String> settings() {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Entry.Group> entries() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Entry> entry(String kind, Optional<String> name) {
             return Optional.empty();
         }
 
@@ -160,7 +171,17 @@ class BoardBeforeFirstOrderIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"/", "/ground", "/loads", "/weather", "/season", "/post", "/me", "/metrics"})
+            strings = {
+                "/",
+                "/ground",
+                "/loads",
+                "/weather",
+                "/season",
+                "/post",
+                "/me",
+                "/metrics",
+                "/settings"
+            })
     void everyPageIsThere(String path) throws Exception {
         assertThat(get(path).statusCode()).isEqualTo(200);
     }

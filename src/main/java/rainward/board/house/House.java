@@ -31,6 +31,12 @@ public interface House {
     /** The settings file as it is, where it lies in the data folder. */
     Optional<String> settings();
 
+    /** What of the settings can be changed by form, by kind. */
+    List<Entry.Group> entries();
+
+    /** The form of one entry, or of a new one where no name is given. */
+    Optional<Entry> entry(String kind, Optional<String> name);
+
     /** Mail that waits, and that of the last week. */
     List<OutboxRow> outbox();
 

@@ -36,12 +36,14 @@ public record Saying(String key, String by, Act act, Map<String, String> parts) 
         FIELD,
         MAIL_AGAIN,
         MAIL_OUT,
-        SETTINGS;
+        SETTINGS,
+        ENTRY,
+        ENTRY_OUT;
 
         /** Acts that only the lead may do: they reach beyond the day's work. */
         public boolean leadOnly() {
             return switch (this) {
-                case DROP, FIELD, MAIL_AGAIN, MAIL_OUT, SETTINGS -> true;
+                case DROP, FIELD, MAIL_AGAIN, MAIL_OUT, SETTINGS, ENTRY, ENTRY_OUT -> true;
                 case START, DONE, UNDO, PIN, HOLD, FREE, NOTE -> false;
                 case SOIL, LOOK, RAIN, COUNT, RECEIVE, REPLAN -> false;
             };

@@ -87,7 +87,12 @@ public record Frame(
 
     /** The page of a field. */
     public static String fieldPath(String field) {
-        return "/field/" + URLEncoder.encode(field, StandardCharsets.UTF_8).replace("+", "%20");
+        return "/field/" + encoded(field);
+    }
+
+    /** A name as a step of a path. */
+    static String encoded(String name) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     /** Today's work of one person. */

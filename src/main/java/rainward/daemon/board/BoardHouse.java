@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rainward.board.house.Entry;
 import rainward.board.house.FieldFile;
 import rainward.board.house.Gauge;
 import rainward.board.house.House;
@@ -16,6 +17,8 @@ import rainward.board.house.Standing;
 import rainward.board.house.Supply;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.words.DayClock;
+import rainward.daemon.board.form.EntryDesk;
+import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.CalendarDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.OutboxSheet;
@@ -91,6 +94,16 @@ final class BoardHouse implements House {
     @Override
     public Optional<String> settings() {
         return new SettingsFile(office).text();
+    }
+
+    @Override
+    public List<Entry.Group> entries() {
+        return new EntryDesk(office).groups();
+    }
+
+    @Override
+    public Optional<Entry> entry(String kind, Optional<String> name) {
+        return new EntryDesk(office).form(kind, name);
     }
 
     @Override

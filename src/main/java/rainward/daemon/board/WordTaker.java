@@ -9,6 +9,8 @@ import rainward.board.house.Saying;
 import rainward.board.house.Standing;
 import rainward.board.house.Takes;
 import rainward.brief.post.RetrySchedule;
+import rainward.daemon.board.form.EntryDesk;
+import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Settings;
@@ -73,7 +75,7 @@ final class WordTaker implements Takes {
 
     private void tell(Saying saying, Taken taken) {
         boolean moves = switch (saying.act()) {
-            case NOTE, COUNT, RECEIVE, MAIL_AGAIN, MAIL_OUT, SETTINGS -> false;
+            case NOTE, COUNT, RECEIVE, MAIL_AGAIN, MAIL_OUT -> false;
             default -> taken.outcome().equals("written");
         };
         standings.said(new Standing.Effect(
@@ -119,7 +121,12 @@ final class WordTaker implements Takes {
             case MAIL_AGAIN -> mail(books, saying, true);
             case MAIL_OUT -> mail(books, saying, false);
             case SETTINGS ->
-                new Taken("written", new SettingsFile(office).keep(must(saying, "settings")));
+                new Taken(
+                        "written",
+                        new SettingsFile(office)
+                                .keep(must(saying, "settings"), saying.part("seen")));
+            case ENTRY -> new Taken("written", new EntryDesk(office).keep(saying.parts()));
+            case ENTRY_OUT -> new Taken("written", new EntryDesk(office).takeOut(saying.parts()));
         };
     }
 

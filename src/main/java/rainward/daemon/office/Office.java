@@ -1,5 +1,7 @@
 package rainward.daemon.office;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -7,6 +9,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rainward.cycle.CycleInput;
 import rainward.daemon.settings.Fault;
 import rainward.daemon.settings.Settings;
@@ -15,6 +18,7 @@ import rainward.daemon.settings.SettingsReader;
 import rainward.farm.Field;
 import rainward.farm.Mix;
 import rainward.farm.Property;
+import rainward.farm.Recipe;
 import rainward.farm.Roster;
 import rainward.intake.BadTableException;
 import rainward.intake.ClimateTable;
@@ -27,7 +31,7 @@ import rainward.weather.climate.Climate;
 public final class Office implements AutoCloseable {
 
     private final HomeFolder home;
-    private final Settings settings;
+    private volatile Settled settled;
     private final Shelves shelves;
     private final InstantSource clock;
 
@@ -35,14 +39,29 @@ public final class Office implements AutoCloseable {
      * What is at hand.
      *
      * @param store records
-     * @param mixes by name, the farm's own standing in for shared ones
+     * @param mixes that all farms of the region share, by name
      * @param climate of the region
      */
     private record Shelves(Store store, Map<String, Mix> mixes, Climate climate) {}
 
+    /**
+     * What the settings say now.
+     *
+     * @param settings in force
+     * @param mixes by name, the farm's own standing in for shared ones
+     */
+    private record Settled(Settings settings, Map<String, Mix> mixes) {
+
+        static Settled of(Settings settings, Map<String, Mix> shared) {
+            Map<String, Mix> mixes = new LinkedHashMap<>(shared);
+            settings.work().ownMixes().forEach(mix -> mixes.put(mix.name(), mix));
+            return new Settled(settings, mixes);
+        }
+    }
+
     private Office(HomeFolder home, Settings settings, Shelves shelves, InstantSource clock) {
         this.home = home;
-        this.settings = settings;
+        this.settled = Settled.of(settings, shelves.mixes());
         this.shelves = shelves;
         this.clock = clock;
     }
@@ -53,9 +72,7 @@ public final class Office implements AutoCloseable {
      * @throws Refusal with every fault
      */
     public static SettingsOutcome.Usable settings(Path file, Map<String, String> environment) {
-        SharedTables tables = new SharedTables(TableFolder.onClassPath());
-        SettingsOutcome outcome =
-                new SettingsReader(environment, tables.species(), tables.regions()).read(file);
+        SettingsOutcome outcome = read(file, environment);
         if (outcome instanceof SettingsOutcome.Usable usable) {
             return usable;
         }
@@ -63,13 +80,18 @@ public final class Office implements AutoCloseable {
                 .faults().stream().map(Fault::words).toList());
     }
 
+    /** Reads a settings file; its faults are values. */
+    public static SettingsOutcome read(Path file, Map<String, String> environment) {
+        SharedTables tables = new SharedTables(TableFolder.onClassPath());
+        return new SettingsReader(environment, tables.species(), tables.regions()).read(file);
+    }
+
     /** Opens the office of a data folder; its database is made where there is none. */
     public static Office open(HomeFolder home, Settings settings, InstantSource clock) {
         TableFolder tables = TableFolder.onClassPath();
         String region = settings.farm().region();
         try {
-            Map<String, Mix> mixes = new LinkedHashMap<>(new SharedTables(tables).mixes(region));
-            settings.work().ownMixes().forEach(mix -> mixes.put(mix.name(), mix));
+            Map<String, Mix> mixes = new SharedTables(tables).mixes(region);
             Climate climate = new ClimateTable(tables).of(region);
             Store store = Store.open(home.made().path());
             return new Office(home, settings, new Shelves(store, mixes, climate), clock);
@@ -83,7 +105,49 @@ public final class Office implements AutoCloseable {
     }
 
     public Settings settings() {
-        return settings;
+        return settled.settings();
+    }
+
+    /**
+     * From now on works with the crew, machines, recipes, mixes, inputs and prices of other
+     * settings. The rest of them holds from the next start on, and so does all of them where days
+     * or units of the farm change.
+     *
+     * @return true where the change holds already
+     */
+    public boolean adopt(Settings other) {
+        boolean sameDays = other.farm().zone().equals(zone())
+                && other.farm().units() == settings().farm().units();
+        if (sameDays) {
+            settled = Settled.of(settings().working(other), shelves.mixes());
+        }
+        return sameDays;
+    }
+
+    /**
+     * Looks whether the fields that are recorded could live with other settings.
+     *
+     * @throws Refusal that names a field whose recipe or mix would be gone
+     */
+    public void mustFit(Settings other) {
+        Settled next = Settled.of(settings().working(other), shelves.mixes());
+        store().read(books -> books.fields().all()).forEach(field -> mustBeKnown(field, next));
+    }
+
+    private static void mustBeKnown(Field field, Settled next) {
+        Set<String> recipes =
+                next.settings().work().recipes().stream().map(Recipe::name).collect(toSet());
+        if (!recipes.contains(field.wish().recipe())) {
+            throw Refusal.badInput(field.name() + " goes by the recipe "
+                    + field.wish().recipe() + "; give it another one first.");
+        }
+        field.wish().mixes().stream()
+                .filter(mix -> !next.mixes().containsKey(mix))
+                .findFirst()
+                .ifPresent(mix -> {
+                    throw Refusal.badInput(field.name() + " is to be sown with " + mix
+                            + "; give it another mix first.");
+                });
     }
 
     public Store store() {
@@ -95,11 +159,11 @@ public final class Office implements AutoCloseable {
     }
 
     public Map<String, Mix> mixes() {
-        return shelves.mixes();
+        return settled.mixes();
     }
 
     public ZoneId zone() {
-        return settings.farm().zone();
+        return settings().farm().zone();
     }
 
     /** The moment; each piece of work asks once and keeps the answer. */
@@ -116,8 +180,8 @@ public final class Office implements AutoCloseable {
         return Roster.of(
                 store().read(books -> books.fields().properties()),
                 List.copyOf(mixes().values()),
-                settings.work().recipes(),
-                settings.work().crew());
+                settings().work().recipes(),
+                settings().work().crew());
     }
 
     /** How rounds are reckoned. */
@@ -125,12 +189,12 @@ public final class Office implements AutoCloseable {
         return new CycleInput.Rules(
                 new CycleInput.Draw(
                         climate(),
-                        settings.weather().traces().count(),
-                        settings.weather().traces().seed()),
-                settings.soil().workableShare(),
-                settings.order().prices(),
-                settings.window().rules(zone()),
-                settings.farm().units());
+                        settings().weather().traces().count(),
+                        settings().weather().traces().seed()),
+                settings().soil().workableShare(),
+                settings().order().prices(),
+                settings().window().rules(zone()),
+                settings().farm().units());
     }
 
     /** Properties that have fields, with their places. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import rainward.daemon.settings.text.KeyLines;
 import rainward.farm.UnitSystem;
 
 /** One reading of the settings file: collects every fault instead of stopping at the first. */

@@ -42,6 +42,21 @@ public record Settings(
         Post mail,
         Board board) {
 
+    /** The same with the crew, machines, recipes, mixes, inputs and prices of others. */
+    public Settings working(Settings other) {
+        return new Settings(
+                farm,
+                keeping,
+                weather,
+                soil,
+                other.work,
+                other.inputs,
+                other.order,
+                window,
+                mail,
+                board);
+    }
+
     /** The same with other weather: where another server stands in for the services. */
     public Settings with(Weather other) {
         return new Settings(farm, keeping, other, soil, work, inputs, order, window, mail, board);

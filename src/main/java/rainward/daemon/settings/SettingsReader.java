@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rainward.daemon.settings.text.KeyLines;
 import rainward.farm.Mix;
 import rainward.farm.Species;
 import rainward.intake.InputTables;

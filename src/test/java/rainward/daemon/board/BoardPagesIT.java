@@ -47,6 +47,11 @@ class BoardPagesIT {
                 "/season",
                 "/post",
                 "/me",
+                "/settings",
+                "/settings/crew",
+                "/settings/person/Tobin",
+                "/settings/machine/roller%20seeder",
+                "/settings/mix",
                 "/field/MP1%20Orchard%20Strip",
                 "/nowhere");
     }
@@ -72,6 +77,31 @@ class BoardPagesIT {
                 assertThat(violations(page)).isEmpty();
                 assertThat(window.complaints().stream().filter(c -> !c.contains("404")))
                         .isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void doorReadsAtBothSizesAndBreaksNoRule() {
+        String door =
+                BoardHall.ofTheNetwork().link("/door").replaceFirst("//[^/:]+:", "//localhost:");
+        for (int[] size : List.of(Chromium.PHONE, Chromium.OFFICE)) {
+            try (Chromium.Window window = chromium.window(size)) {
+                Page page = window.open(door);
+
+                page.screenshot(new Page.ScreenshotOptions()
+                        .setPath(PICTURES.resolve("door-" + size[0] + ".png")));
+                assertThat(overflowPx(page)).isZero();
+                assertThat(violations(page)).isEmpty();
+                page.keyboard().press("Tab");
+                page.keyboard().type("Visitor");
+                page.keyboard().press("Tab");
+                page.keyboard().type("271828");
+                page.keyboard().press("Enter");
+                page.waitForSelector("nav");
+                assertThat(page.locator(".asof").textContent()).contains("you are Visitor");
+                assertThat(page.locator("button[value=DONE]").count()).isZero();
+                assertThat(window.complaints()).isEmpty();
             }
         }
     }

@@ -321,6 +321,8 @@ class BoardWordsIT {
         String before = java.nio.file.Files.readString(file);
         Page page = open("/settings");
 
+        page.locator("summary", new Page.LocatorOptions().setHasText("Change the text"))
+                .click();
         page.locator("textarea")
                 .fill(before.replaceFirst("width = \"[^\"]*\"", "width = \"900 ft\""));
         press(page, "SETTINGS");

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rainward.daemon.settings.text.KeyLines;
 import rainward.intake.SharedTables;
 import rainward.intake.TableFolder;
 

@@ -1,4 +1,4 @@
-package rainward.daemon.settings;
+package rainward.daemon.settings.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

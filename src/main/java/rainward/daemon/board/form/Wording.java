@@ -1,0 +1,163 @@
+package rainward.daemon.board.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import rainward.daemon.office.Refusal;
+
+/** Values of the settings file in one line, as read, as typed and as TOML writes them. */
+final class Wording {
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?");
+
+    private Wording() {}
+
+    /** What stands in the file. */
+    static String shown(Kinds.Key key, JsonNode value) {
+        return switch (key.sort()) {
+            case ANY_OF -> joined(value, JsonNode::asText, ", ");
+            case POINT ->
+                value.isObject()
+                        ? value.path("latitude").asText() + " "
+                                + value.path("longitude").asText()
+                        : "";
+            case DAYS ->
+                joined(
+                        value,
+                        e -> e.path("from").asText() + " to " + e.path("to").asText(),
+                        "; ");
+            case ROWS -> joined(value, Wording::row, "; ");
+            case YES_NO -> value.isBoolean() ? value.booleanValue() ? "yes" : "no" : "";
+            case WORDS, AMOUNT, ONE_OF -> value.asText();
+        };
+    }
+
+    private static String row(JsonNode entry) {
+        return Kinds.COMPONENT.stream()
+                .map(key -> entry.path(key.path()).asText())
+                .collect(Collectors.joining(" | "));
+    }
+
+    private static String joined(
+            JsonNode list, java.util.function.Function<JsonNode, String> each, String between) {
+        return StreamSupport.stream(list.spliterator(), false)
+                .map(each)
+                .collect(Collectors.joining(between));
+    }
+
+    /** What was typed, in the same line. */
+    static String typed(Kinds.Key key, Map<String, String> parts) {
+        String path = key.path();
+        return switch (key.sort()) {
+            case ANY_OF -> String.join(", ", ticked(path, parts));
+            case POINT ->
+                (part(parts, path + ".latitude") + " " + part(parts, path + ".longitude")).strip();
+            case DAYS -> String.join("; ", absences(path, parts));
+            case ROWS ->
+                rows(path, parts).stream()
+                        .map(row -> Kinds.COMPONENT.stream()
+                                .map(k -> part(row, k.path()))
+                                .collect(Collectors.joining(" | ")))
+                        .collect(Collectors.joining("; "));
+            case WORDS, AMOUNT, ONE_OF, YES_NO -> part(parts, path);
+        };
+    }
+
+    private static String part(Map<String, String> parts, String name) {
+        return parts.getOrDefault(name, "").strip();
+    }
+
+    private static List<String> ticked(String path, Map<String, String> parts) {
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
+            Optional.ofNullable(parts.get(path + "." + i)).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    private static List<String> absences(String path, Map<String, String> parts) {
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
+            String from = part(parts, path + "." + i + ".from");
+            String to = part(parts, path + "." + i + ".to");
+            if (!from.isEmpty() || !to.isEmpty()) {
+                all.add(from + " to " + to);
+            }
+        }
+        return all;
+    }
+
+    /** Rows of which anything is filled in. */
+    static List<Map<String, String>> rows(String path, Map<String, String> parts) {
+        List<Map<String, String>> all = new ArrayList<>();
+        for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
+            String row = path + "." + i + ".";
+            Map<String, String> filled = Kinds.COMPONENT.stream()
+                    .filter(key -> !part(parts, row + key.path()).isEmpty())
+                    .collect(Collectors.toMap(
+                            Kinds.Key::path, key -> part(parts, row + key.path())));
+            if (!filled.isEmpty()) {
+                all.add(filled);
+            }
+        }
+        return all;
+    }
+
+    /** What was typed as TOML writes it. */
+    static String literal(Kinds.Key key, Map<String, String> parts) {
+        String typed = typed(key, parts);
+        return switch (key.sort()) {
+            case ANY_OF ->
+                ticked(key.path(), parts).stream()
+                        .map(Wording::quoted)
+                        .collect(Collectors.joining(", ", "[", "]"));
+            case POINT -> point(key, parts);
+            case DAYS ->
+                absences(key.path(), parts).stream()
+                        .map(Wording::absence)
+                        .collect(Collectors.joining(", ", "[", "]"));
+            case YES_NO -> String.valueOf(typed.equals("yes"));
+            case AMOUNT -> amount(typed);
+            case WORDS, ONE_OF -> quoted(typed);
+            case ROWS -> throw new IllegalStateException("rows are tables of their own");
+        };
+    }
+
+    /** A plain number, or a text with its unit. */
+    static String amount(String typed) {
+        String whole = typed.startsWith(".") ? "0" + typed : typed;
+        return NUMBER.matcher(whole).matches() ? whole : quoted(typed);
+    }
+
+    static String quoted(String text) {
+        return TextNode.valueOf(text).toString();
+    }
+
+    private static String point(Kinds.Key key, Map<String, String> parts) {
+        return "{ latitude = " + amount(part(parts, key.path() + ".latitude")) + ", longitude = "
+                + amount(part(parts, key.path() + ".longitude")) + " }";
+    }
+
+    private static String absence(String span) {
+        String[] days = span.split(" to ", -1);
+        return "{ from = " + day(days[0]) + ", to = " + day(days[1]) + " }";
+    }
+
+    private static String day(String text) {
+        try {
+            return LocalDate.parse(text).toString();
+        } catch (DateTimeException e) {
+            throw Refusal.badInput(
+                    "Away: " + (text.isBlank() ? "one of the two days" : "'" + text + "'")
+                            + " is missing or no day; write for instance 2026-07-25.");
+        }
+    }
+}

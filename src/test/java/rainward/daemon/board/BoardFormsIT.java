@@ -1,0 +1,179 @@
+package rainward.daemon.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Crew, machines and mixes changed by form in a real browser, from a telephone. */
+@ExtendWith(BoardHall.class)
+class BoardFormsIT {
+
+    private static BoardStage stage;
+
+    private Chromium.Window phone;
+
+    @BeforeAll
+    static void open() {
+        stage = BoardHall.ofThisMachine();
+        stage.settled();
+    }
+
+    @BeforeEach
+    void window() {
+        phone = BoardHall.chromium().window(Chromium.PHONE);
+    }
+
+    @AfterEach
+    void shut() {
+        assertThat(phone.complaints().stream().filter(c -> !c.contains("Failed to load resource")))
+                .isEmpty();
+        phone.close();
+        stage.settled();
+    }
+
+    private static String file() throws IOException {
+        return Files.readString(stage.home().resolve("rainward.toml"));
+    }
+
+    private static void keep(Page page) {
+        page.locator("button[value=ENTRY]").click();
+    }
+
+    private static String said(Page page) {
+        page.waitForSelector(".said");
+        return page.locator(".said").textContent();
+    }
+
+    @Test
+    void somebodyIsAwayTodayAndTheOrderDoesWithoutThem() {
+        Page page = phone.open(stage.link("/settings"));
+        page.locator("main a", new Page.LocatorOptions().setHasText("Tobin")).click();
+
+        page.getByLabel("Away, from").first().fill("2026-07-13");
+        page.getByLabel("Away, to").first().fill("2026-07-14");
+        keep(page);
+
+        assertThat(said(page)).contains("hold from now on");
+        stage.settled();
+        assertThat(stage.standing().round().orElseThrow().outlook().plan().items())
+                .noneMatch(item -> item.hands().person().equals("Tobin")
+                        && item.work().from().isBefore(stage.now().plusSeconds(24 * 3600)));
+        page.navigate(stage.link("/settings/person/Tobin"));
+        page.getByLabel("Away, from").first().fill("");
+        page.getByLabel("Away, to").first().fill("");
+        keep(page);
+        assertThat(said(page)).contains("The settings are kept");
+    }
+
+    @Test
+    void faultNamesTheBoxAndWhatWasTypedStays() throws IOException {
+        String before = file();
+        Page page = phone.open(stage.link("/settings/machine/roller%20seeder"));
+
+        page.getByLabel("Working width").fill("900 ft");
+        page.getByLabel("seed", new Page.GetByLabelOptions().setExact(true)).uncheck();
+        keep(page);
+        page.waitForFunction("() => document.getElementById('line').textContent"
+                + ".includes('Working width = \"900 ft\"; must be')");
+
+        assertThat(page.getByLabel("Working width").inputValue()).isEqualTo("900 ft");
+        page.reload();
+        assertThat(page.getByLabel("Working width").inputValue())
+                .as("kept over a reload")
+                .isEqualTo("900 ft");
+        assertThat(page.getByLabel("seed", new Page.GetByLabelOptions().setExact(true))
+                        .isChecked())
+                .isFalse();
+        assertThat(file()).isEqualTo(before);
+        page.evaluate("() => localStorage.clear()");
+    }
+
+    @Test
+    void withoutScriptTheFormComesAgainWithTheFaultAndWhatWasTyped() throws IOException {
+        String before = file();
+        try (Chromium.Window plain = BoardHall.chromium().windowWithoutScript(Chromium.PHONE)) {
+            Page page = plain.open(stage.link("/settings/machine/disk%20tractor"));
+            page.getByLabel("Working width").fill("wide");
+            page.getByLabel("Working speed").fill("6 mph");
+            keep(page);
+
+            assertThat(page.locator("[role=alert]").textContent())
+                    .contains("Working width = \"wide\"; must be");
+            assertThat(page.getByLabel("Working width").inputValue()).isEqualTo("wide");
+            assertThat(file()).isEqualTo(before);
+            page.getByLabel("Working width").fill("15 ft");
+            keep(page);
+            assertThat(said(page)).contains("The settings are kept");
+        }
+        assertThat(file())
+                .isEqualTo(before.replaceFirst("width = \"14 ft\"", "width = \"15 ft\"")
+                        .replaceFirst(
+                                "(?<=width = \"15 ft\"\n)speed = \"5 mph\"", "speed = \"6 mph\""));
+    }
+
+    @Test
+    void twoWindowsThatChangeOneMachineAreToldOfEachOther() {
+        try (Chromium.Window office = BoardHall.chromium().window(Chromium.OFFICE)) {
+            Page one = phone.open(stage.link("/settings/machine/tiller%20tractor"));
+            Page other = office.open(stage.link("/settings/machine/tiller%20tractor"));
+            one.getByLabel("Working width").fill("11 ft");
+            other.getByLabel("Working width").fill("9 ft");
+
+            keep(one);
+            assertThat(said(one)).contains("The settings are kept");
+            keep(other);
+            other.waitForFunction("() => document.getElementById('line').textContent"
+                    + ".includes(\"Working width was changed meanwhile, to '11 ft'\")");
+
+            assertThat(other.getByLabel("Working width").inputValue()).isEqualTo("9 ft");
+        }
+    }
+
+    @Test
+    void markupInEveryBoxStaysText() {
+        String evil = "<img src=x onerror=alert(1)>\"'><script>alert(2)</script>";
+        for (String path : List.of(
+                "crew", "person/Ruth", "machine/roller%20seeder", "mix", "shed", "product")) {
+            Page page = phone.open(stage.link("/settings/" + path));
+            for (Locator box : page.locator("main input[type=text]").all()) {
+                box.fill(evil);
+            }
+            keep(page);
+            page.waitForFunction("() => document.getElementById('line').textContent"
+                    + ".includes('Not written') || document.querySelector('.said')");
+            page.navigate(stage.link("/settings"));
+            assertThat(page.locator("img").count()).as(path).isZero();
+            assertThat(page.locator("main script").count()).isZero();
+        }
+        phone.page().evaluate("() => localStorage.clear()");
+    }
+
+    @Test
+    void personOfAnyNameIsAddedShownAsTextAndTakenOut() {
+        String evil = "<b>\"O'Hare & Son/\">";
+        Page page = phone.open(stage.link("/settings/person"));
+        page.getByLabel("Name").fill(evil);
+        keep(page);
+        assertThat(said(page)).contains("The settings are kept");
+        assertThat(page.locator(".ways b").count()).isZero();
+
+        page.locator("main a", new Page.LocatorOptions().setHasText(evil)).click();
+        assertThat(page.locator("h1").textContent()).isEqualTo(evil);
+        page.locator("summary", new Page.LocatorOptions().setHasText("out")).click();
+        page.locator("button[value=ENTRY_OUT]").click();
+
+        assertThat(said(page)).contains("The settings are kept");
+        assertThat(page.locator("main a", new Page.LocatorOptions().setHasText(evil))
+                        .count())
+                .isZero();
+    }
+}

@@ -1,0 +1,294 @@
+package rainward.daemon.board.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rainward.board.house.Entry;
+import rainward.daemon.office.HomeFolder;
+import rainward.daemon.office.Office;
+import rainward.daemon.office.Refusal;
+import rainward.daemon.office.SurveyDesk;
+import rainward.farm.Machine;
+import rainward.farm.Mix;
+import rainward.farm.Person;
+
+/** Entries of the commented example file, changed by form. */
+class EntryDeskIT {
+
+    @TempDir
+    Path home;
+
+    private Path file;
+    private String before;
+    private Office office;
+    private EntryDesk desk;
+
+    @BeforeEach
+    void open() throws IOException {
+        file = home.resolve("rainward.toml");
+        before = Files.readString(Path.of("config", "rainward.toml"));
+        Files.writeString(file, before);
+        office = Office.open(
+                new HomeFolder(home),
+                Office.settings(file, Map.of()).settings(),
+                () -> Instant.parse("2026-07-13T09:00:00Z"));
+        desk = new EntryDesk(office);
+    }
+
+    @AfterEach
+    void close() {
+        office.close();
+    }
+
+    /** The boxes as a browser sends them, with a few filled otherwise. */
+    private Map<String, String> parts(String kind, String name, String... changes) {
+        Optional<String> named = Optional.of(name).filter(n -> !n.isEmpty());
+        Entry form = desk.form(kind, named).orElseThrow();
+        Map<String, String> parts = new LinkedHashMap<>();
+        parts.put("kind@entry", kind);
+        named.ifPresent(n -> parts.put("name@entry", n));
+        for (Entry.Item item : form.items()) {
+            parts.put("was." + item.key(), item.was());
+            item.boxes().stream()
+                    .filter(box -> !box.value().isEmpty())
+                    .forEach(box -> parts.put(box.name(), box.value()));
+        }
+        for (int i = 0; i < changes.length; i += 2) {
+            parts.put(changes[i], changes[i + 1]);
+        }
+        return parts;
+    }
+
+    private List<String> changedLines() throws IOException {
+        List<String> fresh = new ArrayList<>(Files.readAllLines(file));
+        before.lines().forEach(fresh::remove);
+        return fresh;
+    }
+
+    private Machine seeder() {
+        return office.settings().work().crew().machines().get(0);
+    }
+
+    @Test
+    void formThatIsSentAsItWasDrawnChangesNothing() throws IOException {
+        for (Entry.Group group : desk.groups()) {
+            List<String> names = group.single() ? List.of("") : List.copyOf(group.names());
+            for (String name : names) {
+                assertThat(desk.keep(parts(group.kind(), name))).isEqualTo("Nothing was changed.");
+            }
+        }
+        assertThat(file).hasContent(before);
+    }
+
+    @Test
+    void absenceHoldsAtOnceAndTheCommentsStay() throws IOException {
+        String words = desk.keep(
+                parts("person", "Dell", "away.0.from", "2026-07-25", "away.0.to", "2026-07-26"));
+
+        assertThat(words).contains("hold from now on");
+        assertThat(changedLines())
+                .singleElement()
+                .satisfies(line -> assertThat(line)
+                        .startsWith("away = [{ from = 2026-07-25, to = 2026-07-26 }]")
+                        .endsWith("# both days included; left out: never"));
+        Person dell = office.settings().work().crew().people().get(0);
+        assertThat(dell.absences()).hasSize(1);
+        assertThat(home.resolve("rainward.before.toml")).hasContent(before);
+    }
+
+    @Test
+    void amountsKeepTheirUnitsAndNumbersStayNumbers() throws IOException {
+        desk.keep(parts(
+                "machine",
+                "roller seeder",
+                "width",
+                "15 ft",
+                "efficiency",
+                ".7",
+                "weight",
+                "heavy",
+                "operations.0",
+                "seed"));
+
+        assertThat(changedLines())
+                .containsExactly(
+                        "width = \"15 ft\"                     # 1 ft to 197 ft (0.3 m to 60 m)",
+                        "efficiency = 0.7                    # 0.05 to 1",
+                        "weight = \"heavy\"                    # \"light\", \"medium\" or \"heavy\" on"
+                                + " wet ground; left out \"medium\"");
+        assertThat(seeder().massClass()).isEqualTo(Machine.MassClass.HEAVY);
+    }
+
+    @Test
+    void faultIsNamedByItsLabelAndNothingIsWritten() {
+        assertThatThrownBy(() -> desk.keep(
+                        parts("machine", "roller seeder", "width", "900 ft", "turn", "soon")))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("Working width = \"900 ft\"; must be")
+                .hasMessageContaining("A turn at the headland takes = \"soon\"; must be");
+        assertThat(file).hasContent(before);
+        assertThat(home.resolve("rainward.new.toml")).doesNotExist();
+    }
+
+    @Test
+    void twoWhoChangeOneEntryAreBothKeptOrOneIsTold() {
+        Map<String, String> wider = parts("machine", "roller seeder", "width", "15 ft");
+        Map<String, String> faster = parts("machine", "roller seeder", "speed", "5 mph");
+        Map<String, String> narrower = parts("machine", "roller seeder", "width", "10 ft");
+
+        desk.keep(wider);
+        desk.keep(faster);
+
+        assertThat(seeder().work().speedKmh()).isBetween(8.0, 8.1);
+        assertThatThrownBy(() -> desk.keep(narrower))
+                .hasMessageContaining("Working width was changed meanwhile, to '15 ft'");
+        assertThat(seeder().work().widthM()).isBetween(4.5, 4.6);
+    }
+
+    @Test
+    void mixIsAddedChangedAndTakenOut() throws IOException {
+        desk.keep(parts(
+                "mix",
+                "",
+                "name",
+                "yard mix",
+                "depth",
+                "0.5 in",
+                "stand_target",
+                "35 %",
+                "season.first_sowing",
+                "07-05",
+                "season.last_sowing",
+                "08-15",
+                "season.full_worth_until",
+                "08-05",
+                "season.last_emergence",
+                "08-31",
+                "component.0.species",
+                "turnip",
+                "component.0.drilled",
+                "1.5 lb/ac",
+                "component.0.broadcast",
+                "2.5 lb/ac",
+                "component.1.species",
+                "rape",
+                "component.1.drilled",
+                "2 lb/ac",
+                "component.1.broadcast",
+                "3 lb/ac"));
+        Mix added = Objects.requireNonNull(office.mixes().get("yard mix"));
+        assertThat(added.components()).hasSize(2);
+
+        desk.keep(parts(
+                "mix",
+                "yard mix",
+                "component.0.species",
+                "",
+                "component.0.drilled",
+                "",
+                "component.0.broadcast",
+                "",
+                "season.last_sowing",
+                "08-20"));
+        Mix changed = Objects.requireNonNull(office.mixes().get("yard mix"));
+        assertThat(changed.components())
+                .singleElement()
+                .satisfies(c -> assertThat(c.species().name()).isEqualTo("rape"));
+
+        desk.takeOut(Map.of("kind@entry", "mix", "name@entry", "yard mix"));
+        assertThat(office.mixes()).doesNotContainKey("yard mix");
+        assertThat(changedLines()).allMatch(String::isBlank);
+    }
+
+    @Test
+    void mixThatAFieldIsToBeSownWithIsNotTakenOut() throws IOException {
+        new SurveyDesk(office).take(Path.of("config", "demo-fields.geojson"));
+        desk.keep(parts(
+                "mix",
+                "",
+                "name",
+                "yard mix",
+                "depth",
+                "0.5 in",
+                "stand_target",
+                "35 %",
+                "season.first_sowing",
+                "07-05",
+                "season.last_sowing",
+                "08-15",
+                "season.full_worth_until",
+                "08-05",
+                "season.last_emergence",
+                "08-31",
+                "component.0.species",
+                "turnip",
+                "component.0.drilled",
+                "1.5 lb/ac",
+                "component.0.broadcast",
+                "2.5 lb/ac"));
+        office.store()
+                .inTransaction(books -> new rainward.daemon.word.WishDesk(office)
+                        .take(
+                                books,
+                                new rainward.daemon.word.WishDesk.Said(
+                                        "KL4",
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.of("yard mix"))));
+
+        assertThatThrownBy(
+                        () -> desk.takeOut(Map.of("kind@entry", "mix", "name@entry", "yard mix")))
+                .hasMessageContaining("KL4 Point is to be sown with yard mix; give it another");
+        assertThat(office.mixes()).containsKey("yard mix");
+    }
+
+    @Test
+    void machineThatSomebodyRunsIsNotTakenOut() {
+        assertThatThrownBy(() ->
+                        desk.takeOut(Map.of("kind@entry", "machine", "name@entry", "disk tractor")))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("there is no machine \"disk tractor\"");
+        assertThat(file).hasContent(before);
+    }
+
+    @Test
+    void noTextBreaksOutOfItsPlace() throws IOException {
+        String evil = "x\" # ]\n[board]\nport = 1\n\\";
+        for (Entry.Group group : desk.groups()) {
+            String name =
+                    group.single() ? "" : group.names().stream().findFirst().orElse("");
+            Entry form = desk.form(group.kind(), Optional.of(name).filter(n -> !n.isEmpty()))
+                    .orElseThrow();
+            for (Entry.Item item : form.items()) {
+                for (Entry.Box box : item.boxes()) {
+                    try {
+                        desk.keep(parts(group.kind(), name, box.name(), evil));
+                    } catch (Refusal refused) {
+                        assertThat(refused.getMessage()).isNotBlank();
+                    }
+                    assertThat(Office.settings(file, Map.of())
+                                    .settings()
+                                    .board()
+                                    .port())
+                            .isEqualTo(8640);
+                    Files.writeString(file, before);
+                }
+            }
+        }
+    }
+}
