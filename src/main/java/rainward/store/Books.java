@@ -13,7 +13,6 @@ import rainward.store.forecast.LessonBook;
 import rainward.store.forecast.PauseTable;
 import rainward.store.ground.FieldBook;
 import rainward.store.ground.RainBook;
-import rainward.store.ground.SoilShelf;
 import rainward.store.journal.SoilBook;
 import rainward.store.journal.StageJournal;
 import rainward.store.journal.StandBook;
@@ -94,10 +93,6 @@ public final class Books {
 
     public BriefLog briefs() {
         return new BriefLog(handle);
-    }
-
-    public SoilShelf soils() {
-        return new SoilShelf(handle);
     }
 
     public LastKnown lastKnown() {

@@ -106,13 +106,6 @@ public final class Ledger {
                 .list();
     }
 
-    /** Lines of any kind and standing, those taken back too: what was ever written. */
-    public int everWritten() {
-        return handle.createQuery("select count(*) from ledger")
-                .mapTo(Integer.class)
-                .one();
-    }
-
     /** The line of a kind that holds just this and still counts, if there is one. */
     public <T> Optional<LedgerLine<T>> same(Class<T> type, Optional<String> field, T entry) {
         return all(type).stream()

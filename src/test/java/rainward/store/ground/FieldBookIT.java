@@ -97,29 +97,4 @@ class FieldBookIT {
         assertThat(store.<List<Property>>read(books -> books.fields().properties()))
                 .containsExactly(Hollows.PROPERTY, gate);
     }
-
-    @Test
-    void soilIsKeptByFieldAndInstantAndForgottenFromThePastOn() {
-        SoilShelf.KeptSoil early =
-                new SoilShelf.KeptSoil("North Hollow", Hollows.JULY, "column-1", new byte[] {1});
-        SoilShelf.KeptSoil late = new SoilShelf.KeptSoil(
-                "North Hollow", Hollows.JULY.plus(Duration.ofDays(1)), "column-1", new byte[] {2});
-        store.inTransaction(books -> {
-            books.soils().put(late);
-            books.soils().put(early);
-            return books;
-        });
-
-        assertThat(newestSoil("column-1")).containsExactly(2);
-        assertThat(newestSoil("column-2")).isEmpty();
-        store.inTransaction(books -> books.soils().forgetAfter("North Hollow", Hollows.JULY));
-        assertThat(newestSoil("column-1")).containsExactly(1);
-    }
-
-    private byte[] newestSoil(String form) {
-        return store.read(books -> books.soils()
-                .latest("North Hollow", form, Hollows.JULY.plus(Duration.ofDays(9)))
-                .map(SoilShelf.KeptSoil::state)
-                .orElse(new byte[0]));
-    }
 }
