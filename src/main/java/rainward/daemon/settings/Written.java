@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 
-/** Amounts and lengths of time as people write them. */
-final class Written {
+/** Amounts and lengths of time as people write them, in settings and in commands. */
+public final class Written {
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([-+]?[0-9]*\\.?[0-9]+)\\s*([A-Za-z%/]+)");
@@ -18,12 +18,18 @@ final class Written {
     private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
             Map.entry("acre", "ac"),
             Map.entry("acres", "ac"),
+            Map.entry("hectare", "ha"),
+            Map.entry("hectares", "ha"),
             Map.entry("feet", "ft"),
             Map.entry("foot", "ft"),
             Map.entry("inch", "in"),
             Map.entry("inches", "in"),
             Map.entry("lbs", "lb"),
+            Map.entry("pound", "lb"),
+            Map.entry("pounds", "lb"),
             Map.entry("lbs/ac", "lb/ac"),
+            Map.entry("lb/acre", "lb/ac"),
+            Map.entry("lbs/acre", "lb/ac"),
             Map.entry("miles", "mi"));
 
     private static final Map<String, Duration> TIMES = Map.of(
@@ -34,8 +40,21 @@ final class Written {
 
     private Written() {}
 
+    /**
+     * An amount that somebody wrote.
+     *
+     * @param inside in the unit used inside
+     * @param units that it was written in
+     */
+    public record Given(double inside, UnitSystem units) {}
+
     /** An amount with its unit, in the unit used inside; empty where it is not one. */
     static Optional<Double> amount(String text, Quantity quantity) {
+        return given(text, quantity).map(Given::inside);
+    }
+
+    /** An amount with its unit; empty where it is not one. */
+    public static Optional<Given> given(String text, Quantity quantity) {
         Matcher parts = NUMBER_AND_UNIT.matcher(text.strip());
         if (!parts.matches()) {
             return Optional.empty();
@@ -43,7 +62,8 @@ final class Written {
         String unit = OTHER_SPELLINGS.getOrDefault(
                 parts.group(2).toLowerCase(Locale.ROOT), parts.group(2));
         return UnitSystem.of(quantity, unit)
-                .map(units -> units.inside(quantity, Double.parseDouble(parts.group(1))));
+                .map(units -> new Given(
+                        units.inside(quantity, Double.parseDouble(parts.group(1))), units));
     }
 
     /** A length of time: {@code 20 s}, {@code 90 min}, {@code 4 h}, {@code 2 d}. */

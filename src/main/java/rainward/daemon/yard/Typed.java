@@ -4,43 +4,30 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Written;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 
 /** What people type, turned into units inside; what cannot be read is refused in one sentence. */
 public final class Typed {
 
-    private static final Pattern AMOUNT = Pattern.compile("([0-9]*\\.?[0-9]+)\\s*([A-Za-z/]*)");
-
-    private static final Map<String, String> SPELLINGS = Map.ofEntries(
-            Map.entry("acres", "ac"),
-            Map.entry("acre", "ac"),
-            Map.entry("lbs", "lb"),
-            Map.entry("lbs/ac", "lb/ac"),
-            Map.entry("lb/acre", "lb/ac"),
-            Map.entry("feet", "ft"),
-            Map.entry("hectares", "ha"));
+    private static final Pattern BARE = Pattern.compile("[0-9]*\\.?[0-9]+");
 
     private Typed() {}
 
     /** An amount above nothing, or nothing at all; a bare number is in the units of the farm. */
     public static double amount(String what, String text, Quantity quantity, UnitSystem farm) {
-        Matcher parts = AMOUNT.matcher(text.strip());
-        if (parts.matches()) {
-            double number = Double.parseDouble(parts.group(1));
-            String unit = SPELLINGS.getOrDefault(
-                    parts.group(2).toLowerCase(java.util.Locale.ROOT), parts.group(2));
-            if (unit.isEmpty()) {
-                return farm.inside(quantity, number);
-            }
-            Optional<UnitSystem> units = UnitSystem.of(quantity, unit);
-            if (units.isPresent()) {
-                return units.get().inside(quantity, number);
-            }
+        String plain = text.strip();
+        if (BARE.matcher(plain).matches()) {
+            return farm.inside(quantity, Double.parseDouble(plain));
+        }
+        Optional<Written.Given> given =
+                Written.given(plain, quantity).filter(one -> one.inside() >= 0);
+        if (given.isPresent()) {
+            return given.get().inside();
         }
         throw Refusal.badInput(what + " is '" + text + "': write a number of 0 or more with its"
                 + " unit, 12" + UnitSystem.US_CUSTOMARY.symbol(quantity) + " or 5"

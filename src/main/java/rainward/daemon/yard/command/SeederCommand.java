@@ -4,8 +4,6 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rainward.daemon.command.Sheets;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Written;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.input.seeder.AcreFraction;
@@ -50,8 +49,6 @@ public final class SeederCommand implements Runnable {
             })
     public static final class Catch implements Callable<Integer> {
 
-        private static final Pattern AMOUNT =
-                Pattern.compile("([0-9]*\\.?[0-9]+)\\s*([A-Za-z/']*)");
         private static final double MOST_WIDTH_M = 60;
 
         @Option(
@@ -108,12 +105,9 @@ public final class SeederCommand implements Runnable {
                 Optional<Double> wheelTurns)
                 implements Answer {}
 
-        /** An amount with the system of units that it was given in. */
-        record Given(double inside, UnitSystem units) {}
-
         @Override
         public Integer call() {
-            Given across = given("--width", width, Quantity.WIDTH);
+            Written.Given across = given("--width", width, Quantity.WIDTH);
             if (across.inside() <= 0 || across.inside() > MOST_WIDTH_M) {
                 throw Refusal.badInput("--width is '" + width + "': a seeder is more than nothing"
                         + " and at most " + across.units().width(MOST_WIDTH_M) + " wide.");
@@ -175,14 +169,10 @@ public final class SeederCommand implements Runnable {
             return inside;
         }
 
-        private static Given given(String option, String text, Quantity quantity) {
-            Matcher parts = AMOUNT.matcher(text.strip());
-            if (parts.matches()) {
-                double number = Double.parseDouble(parts.group(1));
-                Optional<UnitSystem> units = UnitSystem.of(quantity, parts.group(2));
-                if (units.isPresent()) {
-                    return new Given(units.get().inside(quantity, number), units.get());
-                }
+        private static Written.Given given(String option, String text, Quantity quantity) {
+            Optional<Written.Given> given = Written.given(text, quantity);
+            if (given.isPresent()) {
+                return given.get();
             }
             throw Refusal.badInput(option + " is '" + text + "', must be a number with "
                     + UnitSystem.US_CUSTOMARY.symbol(quantity) + " or "
