@@ -87,6 +87,27 @@ class StandCommandsIT {
     }
 
     @Test
+    void leavingAThinStandIsOneOfTheChoices() {
+        JsonNode thin = weekAfterSeeding()
+                .type(
+                        "count",
+                        "MP1",
+                        "--ring",
+                        "28.26in",
+                        "--plants",
+                        "9,7,8,10,8",
+                        "--write",
+                        "--cause",
+                        "eaten",
+                        "--json")
+                .json();
+
+        assertThat(thin.path("verdict").asText()).isEqualTo("thin");
+        assertThat(thin.path("next").findValuesAsText("mix")).contains("keep what stands");
+        assertThat(thin.path("words").asText()).contains("keep what stands: worth ");
+    }
+
+    @Test
     void fieldWithoutSeedHasNoDayToLook() {
         assertThat(desk.type("stand", "MP1").err())
                 .contains("MP1 Orchard Strip has no seed in the ground");

@@ -1,6 +1,7 @@
 package rainward.daemon.yard;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -49,29 +50,41 @@ public final class CountDesk {
 
     /**
      * What may still be sown on a field, best first, the late mix last; by what the forecast in
-     * hand makes of it, and empty where there is none.
+     * hand makes of it, and by its season where that is still to begin. Of a thin stand, leaving it
+     * is one of the choices.
+     *
+     * @param stands mix that was counted
      */
-    public List<NextMix> next(Field field) {
+    public List<NextMix> next(Field field, Mix stands, Counted counted) {
         Outlook outlook = new PlanningDesk(office).standing();
         LocalDate today = LocalDate.ofInstant(office.now(), office.zone());
         List<Mix> wished = office.roster().mixesOf(field);
-        return NextMix.ranked(
-                outlook.field(field.name()).stream()
-                        .flatMap(one -> one.stands().stream())
-                        .flatMap(stand -> wished.stream()
-                                .filter(mix -> mix.name().equals(stand.mix()))
-                                .map(mix -> next(mix, stand, wished, today)))
-                        .toList(),
-                today);
+        List<NextMix> choices = new ArrayList<>(outlook.field(field.name()).stream()
+                .flatMap(one -> one.stands().stream())
+                .flatMap(stand -> wished.stream()
+                        .filter(mix -> mix.name().equals(stand.mix()))
+                        .map(mix -> next(mix, worth(mix, stand, today), wished, today)))
+                .toList());
+        if (counted.verdict() == StandVerdict.THIN) {
+            choices.add(NextMix.keep(counted.targetShare(), stands.season().worthOn(today)));
+        }
+        return NextMix.ranked(choices, today);
     }
 
-    private static NextMix next(Mix mix, StandOutlook stand, List<Mix> wished, LocalDate today) {
+    private static double worth(Mix mix, StandOutlook stand, LocalDate today) {
+        boolean toBegin = mix.season().firstSowing().atYear(today.getYear()).isAfter(today);
+        double expected = Arrays.stream(stand.worth()).max().orElse(0);
+        return Math.min(1, toBegin ? Math.max(expected, mix.season().fullWorth()) : expected);
+    }
+
+    private static NextMix next(Mix mix, double worth, List<Mix> wished, LocalDate today) {
         boolean late = wished.stream()
                 .allMatch(other -> other.equals(mix)
                         || other.season().lastSowing().compareTo(mix.season().lastSowing()) < 0);
         return new NextMix(
                 mix.name(),
-                Math.min(1, Arrays.stream(stand.worth()).max().orElse(0)),
+                worth,
+                mix.season().firstSowing().atYear(today.getYear()),
                 mix.season().lastSowing().atYear(today.getYear()),
                 late && wished.size() > 1);
     }

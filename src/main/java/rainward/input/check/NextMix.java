@@ -9,11 +9,13 @@ import rainward.farm.Require;
  * What may still be sown on a thin or failed field.
  *
  * @param mix its name; {@link #KEEP} for leaving what stands
- * @param worth expected, 0 to 1
+ * @param worth expected, 0 to 1; of a mix whose season is still to begin, at most
+ * @param firstSowing first day that it may go in
  * @param lastSowing last day that it may go in
  * @param late true for the small-grain mix that is left when all else is over
  */
-public record NextMix(String mix, double worth, LocalDate lastSowing, boolean late) {
+public record NextMix(
+        String mix, double worth, LocalDate firstSowing, LocalDate lastSowing, boolean late) {
     public static final String KEEP = "keep what stands";
 
     public NextMix {
@@ -25,7 +27,8 @@ public record NextMix(String mix, double worth, LocalDate lastSowing, boolean la
     public static NextMix keep(double targetShare, double fullWorth) {
         Require.notNegative("targetShare", targetShare);
         Require.inRange("fullWorth", fullWorth, 0, 1);
-        return new NextMix(KEEP, Math.min(1, targetShare) * fullWorth, LocalDate.MAX, false);
+        return new NextMix(
+                KEEP, Math.min(1, targetShare) * fullWorth, LocalDate.MIN, LocalDate.MAX, false);
     }
 
     /**

@@ -61,9 +61,12 @@ public record LoadWords(UnitSystem units, ZoneId zone) {
 
     /** Bags to take, what comes out of an opened one behind {@code and}, and what is short. */
     public String pull(SeedLot.Pull pull, String and) {
-        return pull.wholeBags()
-                + (pull.wholeBags() == 1 ? " bag" : " bags")
-                + (pull.openedKg() > 0 ? and + mass(pull.openedKg()) + " loose" : "")
+        String bags = pull.wholeBags() + (pull.wholeBags() == 1 ? " bag" : " bags");
+        String loose = pull.openedKg() > 0 ? mass(pull.openedKg()) + " loose" : "";
+        boolean both = pull.wholeBags() > 0 && pull.openedKg() > 0;
+        return (pull.wholeBags() > 0 || pull.openedKg() <= 0 ? bags : "")
+                + (both ? and : "")
+                + loose
                 + (pull.shortKg() > 0 ? "; SHORT OF " + mass(pull.shortKg()) : "");
     }
 

@@ -75,8 +75,8 @@ class TypedTest {
 
     @Test
     void nothingIsNoRate() {
-        assertThatThrownBy(() ->
-                        Typed.positive("--rate", "0lb/ac", Quantity.RATE, UnitSystem.METRIC))
+        assertThatThrownBy(
+                        () -> Typed.positive("--rate", "0lb/ac", Quantity.RATE, UnitSystem.METRIC))
                 .hasMessageContaining("must be above 0");
     }
 }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -19,7 +18,6 @@ import rainward.farm.Mix;
 import rainward.farm.MixComponent;
 import rainward.input.Mixes;
 import rainward.input.Us;
-import rainward.input.check.StandVerdict.Cause;
 
 /** Did it come up? Counts, verdicts, and what is left to sow. */
 class StandCheckTest {
@@ -130,28 +128,6 @@ class StandCheckTest {
             assertThat(StandVerdict.isClose(0.55, 0.05)).isFalse();
             assertThat(StandVerdict.isClose(0.0, 0.1)).isFalse();
         }
-
-        @Test
-        void aFailedFieldNeedsACauseAndComesBack() {
-            StandCheck failed = new StandCheck(
-                    "Home 3",
-                    SOWN.plusDays(12),
-                    0.1,
-                    StandVerdict.FAILED,
-                    Optional.of(Cause.DRY),
-                    OptionalDouble.of(0.7));
-
-            assertThat(failed.comesBack()).isTrue();
-            assertThatThrownBy(() -> new StandCheck(
-                            "Home 3",
-                            SOWN,
-                            0.1,
-                            StandVerdict.FAILED,
-                            Optional.empty(),
-                            OptionalDouble.empty()))
-                    .hasMessageContaining("Home 3")
-                    .hasMessageContaining("needs a cause");
-        }
     }
 
     @Nested
@@ -204,7 +180,8 @@ class StandCheckTest {
         private final LocalDate today = LocalDate.of(2026, 8, 1);
 
         private NextMix mix(String name, double worth, int day, boolean late) {
-            return new NextMix(name, worth, LocalDate.of(2026, 8, day), late);
+            return new NextMix(
+                    name, worth, LocalDate.of(2026, 7, 1), LocalDate.of(2026, 8, day), late);
         }
 
         @Test
@@ -226,7 +203,7 @@ class StandCheckTest {
         @Test
         void whatIsOutOfSeasonOrWorthlessIsNotOffered() {
             List<NextMix> all = new ArrayList<>();
-            all.add(new NextMix("early", 0.9, today.minusDays(1), false));
+            all.add(new NextMix("early", 0.9, SOWN, today.minusDays(1), false));
             all.add(mix("last day", 0.2, 1, false));
             all.add(mix("hopeless", 0, 15, false));
 

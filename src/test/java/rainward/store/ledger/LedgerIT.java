@@ -8,9 +8,6 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.List;
@@ -133,8 +130,8 @@ class LedgerIT {
     }
 
     private int linesOnDisk() throws SQLException {
-        try (Connection file = DriverManager.getConnection(
-                        "jdbc:sqlite:" + home.resolve("rainward.db"));
+        try (Connection file =
+                        DriverManager.getConnection("jdbc:sqlite:" + home.resolve("rainward.db"));
                 ResultSet count =
                         file.createStatement().executeQuery("select count(*) from ledger")) {
             return count.getInt(1);

@@ -1,5 +1,6 @@
 package rainward.daemon.yard.command;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Written;
 import rainward.daemon.word.LookDesk;
 import rainward.daemon.yard.CountDesk;
 import rainward.daemon.yard.SeederDesk;
@@ -89,14 +91,11 @@ public final class CountCommand extends OfficeCommand {
         List<NextMix> next = List.of();
         if (write) {
             words.add(written(office, where, counted));
-            next = counted.verdict() == StandVerdict.UP ? List.of() : desk.next(where);
-            next.forEach(one -> words.add(String.format(
-                    Locale.ROOT,
-                    "  %s: worth %.0f %%, goes in until %s%s",
-                    one.mix(),
-                    100 * one.worth(),
-                    one.lastSowing(),
-                    one.late() ? " (late mix, can wait)" : "")));
+            next = counted.verdict() == StandVerdict.UP
+                    ? List.of()
+                    : desk.next(where, mix, counted);
+            LocalDate today = LocalDate.ofInstant(office.now(), office.zone());
+            next.forEach(one -> words.add("  " + choice(one, today)));
         }
         Answer answer = new Answer(
                 where.name(),
@@ -110,6 +109,17 @@ public final class CountCommand extends OfficeCommand {
                 String.join(System.lineSeparator(), words));
         show(answer, answer::words);
         return 0;
+    }
+
+    private static String choice(NextMix next, LocalDate today) {
+        String worth = String.format(Locale.ROOT, "%.0f %%", 100 * next.worth());
+        if (next.mix().equals(NextMix.KEEP)) {
+            return next.mix() + ": worth " + worth;
+        }
+        boolean toBegin = next.firstSowing().isAfter(today);
+        return next.mix() + ": worth " + (toBegin ? "at most " : "") + worth + ", goes in "
+                + (toBegin ? "from " + next.firstSowing() + " " : "") + "until "
+                + next.lastSowing() + (next.late() ? " (late mix, can wait)" : "");
     }
 
     private static String word(StandVerdict verdict) {
@@ -166,8 +176,7 @@ public final class CountCommand extends OfficeCommand {
 
     /** Inches and centimetres, or feet and metres. */
     private static double metres(String what, String text, UnitSystem units) {
-        String plain = text.strip().toLowerCase(Locale.ROOT);
-        return plain.endsWith("in") || plain.endsWith("cm")
+        return Written.given(text, Quantity.DEPTH).isPresent()
                 ? Typed.positive(what, text, Quantity.DEPTH, units) / 100
                 : Typed.positive(what, text, Quantity.WIDTH, units);
     }

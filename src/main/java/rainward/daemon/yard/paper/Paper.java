@@ -170,6 +170,7 @@ public final class Paper {
         cell.setBorderWidth(0.4f);
         cell.setPadding(2.5f);
         cell.setPaddingLeft(0);
+        cell.setPaddingRight(5);
         cell.setVerticalAlignment(Element.ALIGN_TOP);
         if (head) {
             cell.setBackgroundColor(SHADE);
