@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,8 +29,9 @@ import rainward.queue.search.Effort;
             "Plan 30 invented days of 36 fields, and compare with longer searches and bounds.",
             "",
             "Best and bound come from a file in the program, which says how they were found;",
-            "no plan can exceed the bound. It takes half a minute; --large takes one more,",
-            "and --find a few seconds a day beside the search."
+            "no plan can exceed the bound. Milliseconds are those of one processor core at work,",
+            "after a search that only warms the program up. It takes half a minute; --large takes",
+            "one more, and --find a few seconds a day beside the search."
         })
 final class BenchPlanner implements Callable<Integer> {
 
@@ -71,7 +74,9 @@ final class BenchPlanner implements Callable<Integer> {
             find(out);
             return 0;
         }
-        PlannerBench bench = new PlannerBench(System::nanoTime);
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        PlannerBench bench = new PlannerBench(threads::getCurrentThreadCpuTime);
+        bench.warmUp();
         List<PlannerBench.Known> known = known();
         List<PlannerBench.DayLine> days = new ArrayList<>();
         for (int day = 0; day < known.size(); day++) {

@@ -19,9 +19,10 @@ import rainward.queue.sample.GeneratedDays;
         name = "stability",
         description = {
             "Live through invented fortnights, one for each kind of weather, planning anew every",
-            "twelve hours under a forecast that is redrawn each time: how much of what the crew",
-            "was told for the next day is moved, with the price of change and with plans made",
-            "afresh, and what steadiness costs. It takes a few minutes; fewer tries take less."
+            "twelve hours under a forecast that keeps most of the error of the one before: how much",
+            "of what the crew was told for the next day is moved, with the price of change and with",
+            "plans made afresh, and what steadiness costs. It takes a few minutes; fewer tries take",
+            "less."
         })
 final class BenchStability implements Callable<Integer> {
 

@@ -31,6 +31,10 @@ import rainward.queue.search.Effort;
 public final class Fortnight {
 
     private static final int CYCLES_A_WEEK = 14;
+
+    /** No kind of weather has more in a week. */
+    private static final int MOST_STORMS = 8;
+
     private static final Duration CYCLE = Duration.ofHours(12);
     private static final Duration NEXT_DAY = Duration.ofHours(24);
 
@@ -72,7 +76,7 @@ public final class Fortnight {
     private double week(long seed, boolean keeps) {
         GeneratedDays.Size size = new GeneratedDays.Size(36, 1);
         PlanProblem truth = GeneratedDays.day(kind, seed, 36, 1);
-        SplittableRandom sky = new SplittableRandom(seed);
+        ForecastErrors errors = new ForecastErrors(MOST_STORMS, new SplittableRandom(seed));
         Map<String, FieldStatus> statuses = new HashMap<>();
         Optional<Plan> last = Optional.empty();
         double earnedHa = 0;
@@ -82,7 +86,8 @@ public final class Fortnight {
                 earnedHa += work(truth, last.get(), asOf, statuses);
             }
             double hour = Duration.between(truth.horizon().from(), asOf).toMinutes() / 60.0;
-            PlanProblem seen = GeneratedDays.day(kind, seed, size, w -> w.forecastAt(hour, sky));
+            PlanProblem seen = GeneratedDays.day(kind, seed, size, w -> w.forecastAt(hour, errors));
+            errors.goOn();
             PlanProblem now = now(seen, asOf, statuses, keeps ? last : Optional.empty());
             Plan plan = Planner.plan(now, Effort.tries(cycle, tries));
             last.ifPresent(before -> compare(now, before, plan));

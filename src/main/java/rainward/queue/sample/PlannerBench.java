@@ -14,6 +14,9 @@ import rainward.queue.search.Effort;
  */
 public final class PlannerBench {
 
+    private static final List<GeneratedDays.Kind> KINDS = List.of(GeneratedDays.Kind.values());
+    private static final long WARM_UP_MS = 2_000;
+
     private final LongSupplier nanos;
 
     /** Takes a clock from outside; the search knows none. */
@@ -58,6 +61,11 @@ public final class PlannerBench {
      */
     public record Known(double best, double bound) {}
 
+    /** Searches for a while for nothing, so that the first day is not slower than the others. */
+    public void warmUp() {
+        planned(GeneratedDays.benchDay(1), WARM_UP_MS);
+    }
+
     /**
      * Plans a day of the benchmark for as long as is given.
      *
@@ -71,7 +79,7 @@ public final class PlannerBench {
         int fields = problem.jobs().size();
         return new DayLine(
                 day,
-                GeneratedDays.Kind.values()[day % GeneratedDays.Kind.values().length],
+                KINDS.get(day % KINDS.size()),
                 line(fields, ms, value, new Known(Math.max(known.best, value), known.bound)));
     }
 

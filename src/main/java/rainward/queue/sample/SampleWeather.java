@@ -20,27 +20,30 @@ record SampleWeather(List<Storm> storms, double dryChance, boolean[] windy) {
     /**
      * Rain.
      *
-     * @param hour in which it begins
-     * @param hours it lasts
+     * @param startHour in which it begins
+     * @param lengthHours for which it lasts
      * @param probability that it comes
-     * @param mm how much
+     * @param rainMm how much
      */
     record Storm(double startHour, double lengthHours, double probability, double rainMm) {}
 
     /**
      * What a forecast says at some hour of rain that is still to come: the later it is, the more it
      * is off in time, by a twelfth of its lead at most, and in chance.
+     *
+     * @param hour in which the forecast is made
+     * @param errors one for each storm
      */
-    SampleWeather forecastAt(double hour, SplittableRandom random) {
-        List<Storm> seen = storms.stream()
-                .map(s -> {
-                    double lead = Math.max(0, s.startHour - hour);
-                    double offHours = lead * random.nextDouble(-1, 1) / 12;
-                    double offChance = Math.min(0.2, lead / 480) * random.nextDouble(-1, 1);
-                    double chance = Math.min(1, Math.max(0.05, s.probability + offChance));
-                    return new Storm(s.startHour + offHours, s.lengthHours, chance, s.rainMm);
-                })
-                .toList();
+    SampleWeather forecastAt(double hour, ForecastErrors errors) {
+        List<Storm> seen = new ArrayList<>();
+        for (int i = 0; i < storms.size(); i++) {
+            Storm s = storms.get(i);
+            double lead = Math.max(0, s.startHour - hour);
+            double offHours = lead * errors.timeShare(i) / 12;
+            double offChance = Math.min(0.2, lead / 480) * errors.chanceShare(i);
+            double chance = Math.min(1, Math.max(0.05, s.probability + offChance));
+            seen.add(new Storm(s.startHour + offHours, s.lengthHours, chance, s.rainMm));
+        }
         return new SampleWeather(seen, dryChance, windy);
     }
 

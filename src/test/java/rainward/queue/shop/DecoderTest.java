@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import rainward.queue.search.Annealing;
 import rainward.queue.search.Decoding;
 import rainward.queue.search.Effort;
@@ -100,6 +102,21 @@ class DecoderTest {
                     SmallShops.shop(seed, new SmallShops.Size(5, 1, 420)));
             assertThat(longer).isGreaterThanOrEqualTo(shorter - 1e-9);
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(SmallShops.Rule.class)
+    void oneRuleLessNeverLowersTheExactBest(SmallShops.Rule rule) {
+        double lost = 0;
+        for (long seed = 0; seed < 8; seed++) {
+            Shop free = SmallShops.shop(seed, new SmallShops.Size(5, 1, 360));
+            Shop bound = SmallShops.under(rule, free);
+            double without = ExactBest.overOrdersAndHands(free);
+            double under = ExactBest.overOrdersAndHands(bound);
+            assertThat(without).as("seed %s", seed).isGreaterThanOrEqualTo(under - 1e-9);
+            lost += without - under;
+        }
+        assertThat(lost).as("the rule matters somewhere").isPositive();
     }
 
     /**

@@ -76,6 +76,66 @@ public final class SmallShops {
                 new double[0]);
     }
 
+    /** Rules that a shop may have or be rid of. */
+    enum Rule {
+        /** Seed within half an hour of tillage. */
+        GREATEST_WAIT,
+        /** Half an hour from tillage to seed. */
+        LEAST_WAIT,
+        /** The second place is twice as far off. */
+        ROAD,
+        /** Ground is shut on the first morning. */
+        SHUT_GROUND,
+        /** No seed on the last day. */
+        LAST_DATE
+    }
+
+    /** A shop under one rule more, which it has in two places out of three. */
+    static Shop under(Rule rule, Shop shop) {
+        List<Item> items = new ArrayList<>();
+        for (Item item : shop.items()) {
+            List<Task> tasks = new ArrayList<>();
+            for (Task task : item.chains().get(0).tasks()) {
+                tasks.add(items.size() % 3 == 2 ? task : under(rule, task));
+            }
+            items.add(new Item(
+                    false, List.of(), List.of(new Chain(0, Task.NO_LIMIT, tasks)), item.starts()));
+        }
+        int minutes = shop.ways().car()[1] * (rule == Rule.ROAD ? 2 : 1);
+        int[] road = {0, minutes, minutes, 0};
+        int[][] roads = new int[shop.machines()][];
+        java.util.Arrays.fill(roads, road);
+        return new Shop(
+                shop.now(),
+                new Shop.Ways(2, roads, road),
+                shop.crew(),
+                items,
+                shop.prices(),
+                shop.stock());
+    }
+
+    private static Task under(Rule rule, Task task) {
+        boolean seeds = task.seeds().isPresent();
+        Task.Waits waits = new Task.Waits(
+                rule == Rule.LEAST_WAIT && seeds ? 30 : 0,
+                rule == Rule.GREATEST_WAIT && seeds ? 30 : Task.NO_LIMIT,
+                new BitSet());
+        int[][] spans = {{rule == Rule.SHUT_GROUND ? 600 : 0, DAYS * 1440}};
+        List<Task.Hand> hands = task.hands().stream()
+                .map(h -> new Task.Hand(
+                        h.machine(), h.person(), h.minutes(), h.open().within(spans)))
+                .toList();
+        int last = rule == Rule.LAST_DATE ? (DAYS - 1) * 24 : DAYS * 24;
+        Optional<Yield> yield = task.seeds().map(y -> {
+            double[] worth = new double[DAYS * 24];
+            for (int h = 0; h < last; h++) {
+                worth[h] = y.worth(0, 60 * h, 60 * h + 60);
+            }
+            return new Yield(y.weight(), List.of(new Yield.Option(worth, -1, 0)));
+        });
+        return new Task(task.stage(), task.site(), waits, hands, yield, task.habit());
+    }
+
     private static OpenTime shifts(int minutes) {
         List<OpenTime.Stretch> days = new ArrayList<>();
         for (int d = 0; d < DAYS; d++) {
