@@ -93,14 +93,27 @@ final class Pages {
                 ctx -> show(
                         ctx,
                         "me",
-                        new MePage(frame(ctx, "You", "/me"), house.names(), "/calendar.ics")));
+                        new MePage(
+                                frame(ctx, "You", "/me"),
+                                house.names(),
+                                guard.calendarPath(visitor(ctx)))));
         routes.get("/settings", this::settings);
         routes.get("/settings/{kind}", ctx -> entry(ctx, Optional.empty()));
         routes.get(
                 "/settings/{kind}/{name}", ctx -> entry(ctx, Optional.of(ctx.pathParam("name"))));
         routes.post("/me", this::me);
         routes.post("/say", this::say);
-        routes.get("/calendar.ics", this::calendar);
+        routes.get("/calendar.ics", ctx -> {
+            visitor(ctx);
+            calendar(ctx, Optional.ofNullable(ctx.queryParam("who")));
+        });
+        routes.get("/calendar/{key}", ctx -> {
+            String key = ctx.pathParam("key").replaceFirst("\\.ics$", "");
+            guard.ofCalendar(key)
+                    .ifPresentOrElse(
+                            person -> calendar(ctx, Optional.of(person.name())),
+                            () -> ctx.status(HttpStatus.NOT_FOUND));
+        });
     }
 
     private void show(Context ctx, String template, Object page) {
@@ -186,9 +199,8 @@ final class Pages {
         ctx.redirect("/me", HttpStatus.SEE_OTHER);
     }
 
-    private void calendar(Context ctx) {
-        visitor(ctx);
-        house.calendar()
+    private void calendar(Context ctx, Optional<String> person) {
+        house.calendar(person)
                 .ifPresentOrElse(
                         text -> ctx.contentType("text/calendar; charset=utf-8").result(text),
                         () -> ctx.status(HttpStatus.NOT_FOUND).result("There is no order yet."));

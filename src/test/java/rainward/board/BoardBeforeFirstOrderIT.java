@@ -123,7 +123,7 @@ class BoardBeforeFirstOrderIT {
         }
 
         @Override
-        public Optional<String> calendar() {
+        public Optional<String> calendar(Optional<String> person) {
             return Optional.empty();
         }
 

@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import jakarta.servlet.http.HttpSession;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -145,6 +146,22 @@ public final class Guard {
                 .flatMap(keys::named)
                 .filter(person -> same(person.pinHash(), entered))
                 .map(person -> new Visitor(person.name(), person.role(), true));
+    }
+
+    /** The person whose calendar is at an address; empty where that address was never given. */
+    public Optional<Person> ofCalendar(String key) {
+        return keyring.stream()
+                .flatMap(keys -> keys.people().stream())
+                .filter(person -> same(person.calendarKey(), key))
+                .findFirst();
+    }
+
+    /** Where a calendar program finds the work of a visitor. */
+    public String calendarPath(Visitor visitor) {
+        return keyring.flatMap(keys -> keys.named(visitor.name()))
+                .map(person -> "/calendar/" + person.calendarKey() + ".ics")
+                .orElseGet(() -> "/calendar.ics?who="
+                        + URLEncoder.encode(visitor.name(), StandardCharsets.UTF_8));
     }
 
     private static Optional<HttpSession> session(Context ctx) {

@@ -52,8 +52,12 @@ public interface House {
     /** Results that the commands print with {@code --json}, by the name of the command. */
     List<Sheet> sheets();
 
-    /** The work of the day as an iCalendar file (RFC 5545), if an order is there. */
-    Optional<String> calendar();
+    /**
+     * The work of the days ahead as an iCalendar file (RFC 5545), if an order is there.
+     *
+     * @param person whose work alone it holds; empty: everybody's
+     */
+    Optional<String> calendar(Optional<String> person);
 
     /** Names that people on this machine may say they are. */
     List<String> names();

@@ -64,6 +64,13 @@ public record WorkCalendar(List<WorkEvent> events) {
                 .toList());
     }
 
+    /** The part of it that one person does. */
+    public WorkCalendar ofPerson(String name) {
+        return new WorkCalendar(events.stream()
+                .filter(event -> event.stage().hands().person().equals(name))
+                .toList());
+    }
+
     private static Map<String, WorkEvent> planned(Orders orders, Instant at) {
         Map<String, WorkEvent> all = new LinkedHashMap<>();
         Stream.of(orders.today(), orders.later())

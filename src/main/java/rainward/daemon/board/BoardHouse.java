@@ -148,8 +148,12 @@ final class BoardHouse implements House {
     }
 
     @Override
-    public Optional<String> calendar() {
-        return standing().round().map(round -> new CalendarDesk(office).feed(Optional.empty()));
+    public Optional<String> calendar(Optional<String> person) {
+        CalendarDesk desk = new CalendarDesk(office);
+        return standing()
+                .round()
+                .map(round -> person.map(desk::feedOf)
+                        .orElseGet(() -> desk.feed(Optional.empty())));
     }
 
     @Override

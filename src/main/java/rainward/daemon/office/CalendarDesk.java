@@ -43,6 +43,13 @@ public final class CalendarDesk {
                 machines.map(all::of).orElse(all), office.settings().farm().units());
     }
 
+    /** The same of one person. */
+    public String feedOf(String person) {
+        WorkCalendar all = office.store().read(CalendarDesk::kept);
+        return CalendarText.of(
+                all.ofPerson(person), office.settings().farm().units());
+    }
+
     private static WorkCalendar kept(Books books) {
         return books.lastKnown().find(CALENDAR, WorkCalendar.class).orElse(WorkCalendar.EMPTY);
     }

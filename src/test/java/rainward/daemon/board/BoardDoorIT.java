@@ -452,6 +452,29 @@ class BoardDoorIT {
         }
 
         @Test
+        void calendarOfAPersonIsReadWithoutASessionAtItsOwnAddressAlone() throws Exception {
+            caller.ring("Tobin", "602214");
+            Matcher own = Pattern.compile("href=\"/(calendar/[0-9a-f]{40}\\.ics)\"")
+                    .matcher(caller.get("me").body());
+            assertThat(own.find()).isTrue();
+            Caller program = new Caller(stage.link(), home);
+
+            String text = program.get(own.group(1)).body();
+
+            var events = new net.fortuna.ical4j.data.CalendarBuilder()
+                    .build(new java.io.StringReader(text))
+                    .getComponents("VEVENT");
+            long planned = stage.standing().round().orElseThrow().brief().orders().today().stream()
+                    .flatMap(line -> line.stages().stream())
+                    .filter(piece -> piece.hands().person().equals("Tobin"))
+                    .count();
+            assertThat(events).hasSizeGreaterThanOrEqualTo((int) planned).isNotEmpty();
+            assertThat(text).doesNotContain("Marnie");
+            assertThat(program.get("calendar/" + "0".repeat(40) + ".ics").statusCode())
+                    .isEqualTo(404);
+        }
+
+        @Test
         void whoIsDismissedIsOutAtOnce() {
             PeopleBook people = new PeopleBook(stage.office());
             people.admit(new Person("Ruth", Role.CREW, PinHash.of("314159")));
