@@ -2,6 +2,7 @@ package rainward.daemon.board;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,24 +67,17 @@ final class Standings implements Rounds.Hearer {
     public void reckoned(Cycle.Result result) {
         List<OrderChange> all =
                 OrderChanges.of(result.problem(), result.outlook().plan()).changes();
-        List<String> changes = new ArrayList<>(all.stream()
-                .limit(MOST_CHANGES)
-                .map(change -> change.field() + ": " + change.words())
-                .toList());
-        if (all.size() > MOST_CHANGES) {
-            changes.add((all.size() - MOST_CHANGES) + " more");
-        }
         Standing.Round round = round(result);
         change(before -> new Standing(
                 before.turn() + 1,
                 before.farm(),
                 Optional.of(round),
                 before.effects().stream().anyMatch(this::comesLater),
-                before.effects().stream().map(e -> settled(e, changes)).toList()));
+                before.effects().stream().map(e -> settled(e, all)).toList()));
     }
 
     /** A word said while the round was being reckoned waits for the next one. */
-    private Standing.Effect settled(Standing.Effect effect, List<String> changes) {
+    private Standing.Effect settled(Standing.Effect effect, List<OrderChange> changes) {
         boolean waits = effect.changed().isEmpty() && inThisRound.contains(effect.key());
         return waits
                 ? new Standing.Effect(
@@ -91,8 +85,21 @@ final class Standings implements Rounds.Hearer {
                         effect.at(),
                         effect.by(),
                         effect.words(),
-                        Optional.of(changes))
+                        Optional.of(lines(effect, changes)))
                 : effect;
+    }
+
+    /** The field that was spoken of comes first; then as many others as fit. */
+    private static List<String> lines(Standing.Effect effect, List<OrderChange> changes) {
+        List<String> lines = new ArrayList<>(changes.stream()
+                .sorted(Comparator.comparing(change -> !effect.words().contains(change.field())))
+                .limit(MOST_CHANGES)
+                .map(change -> change.field() + ": " + change.words())
+                .toList());
+        if (changes.size() > MOST_CHANGES) {
+            lines.add((changes.size() - MOST_CHANGES) + " more");
+        }
+        return lines;
     }
 
     private boolean comesLater(Standing.Effect effect) {

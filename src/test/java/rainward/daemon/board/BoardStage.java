@@ -26,6 +26,8 @@ import rainward.feed.terms.Pacing;
 /** The invented crew's board on the Monday of its story, open at a free port of this machine. */
 final class BoardStage implements AutoCloseable {
 
+    private static final String FEW_TRACES = "\n";
+
     private final Path home;
     private final InventedWeather weather = new InventedWeather();
     private final Office office;
@@ -51,9 +53,9 @@ final class BoardStage implements AutoCloseable {
         this(home, more, people, Path.of("config", "demo-fields.geojson"));
     }
 
-    /** With other fields than the demo's. */
+    /** With other fields than the demo's; few traces, so that a thousand fields fit in memory. */
     BoardStage(Path home, Path fields) {
-        this(home, "", List.of(), fields);
+        this(home, FEW_TRACES, List.of(), fields);
     }
 
     private BoardStage(Path home, String more, List<Person> people, Path fields) {
@@ -77,7 +79,9 @@ final class BoardStage implements AutoCloseable {
     }
 
     private String settings(String more) throws IOException {
+        String traces = more.equals(FEW_TRACES) ? "traces = 20\nsources = " : "sources = ";
         String crew = Files.readString(Path.of("config", "demo.toml"))
+                .replaceFirst("sources = ", traces)
                 .replaceAll("(?s)\\n\\[weather\\.address\\].*?(?=\\n\\[)", "");
         return crew + """
 
