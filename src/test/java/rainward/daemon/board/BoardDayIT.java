@@ -76,6 +76,109 @@ class BoardDayIT {
         assertThat(page.locator(".said").textContent()).contains(item.place().field());
     }
 
+    /** Said at once; then what it changed in the order comes by itself. */
+    private static String confirmed(BoardStage stage, Page page) {
+        page.waitForSelector(".said");
+        String words = page.locator(".said strong").textContent();
+        stage.settled();
+        page.waitForFunction("() => /What it changed|stays as it was/"
+                + ".test(document.querySelector('.said').textContent)");
+        return words;
+    }
+
+    private static void press(Page page, String act) {
+        Locator button = page.locator("button[value=" + act + "]").first();
+        Locator inside = page.locator("details", new Page.LocatorOptions().setHas(button));
+        if (inside.count() > 0 && inside.first().getAttribute("open") == null) {
+            inside.first().locator("summary").click();
+        }
+        button.click();
+    }
+
+    private static void way(Page page, String name) {
+        page.locator(".top nav a", new Page.LocatorOptions().setHasText(name)).click();
+        page.waitForLoadState();
+    }
+
+    private static void field(Page page, String name) {
+        way(page, "Ground");
+        page.locator("input[name=find]").fill(name);
+        page.locator("button", new Page.LocatorOptions().setHasText("Find")).click();
+        page.locator("tbody a").first().click();
+        page.waitForLoadState();
+        assertThat(page.locator("h1").textContent()).startsWith(name);
+    }
+
+    @Test
+    void everythingThatADayBringsIsSaidFromTheTelephoneAlone() {
+        try (BoardStage stage = new BoardStage(home);
+                Chromium.Window phone = BoardHall.chromium().window(Chromium.PHONE)) {
+            Page page = phone.open(stage.link("/"));
+            page.locator(".ways a", new Page.LocatorOptions().setHasText("Tobin")).click();
+            page.waitForLoadState();
+            press(page, "START");
+            assertThat(confirmed(stage, page)).contains("spread started at");
+            press(page, "UNDO");
+            page.waitForFunction("() => document.querySelector('.said strong').textContent"
+                    + ".includes('no longer recorded as started')");
+            confirmed(stage, page);
+            press(page, "DONE");
+            page.waitForFunction("() => document.querySelector('.said strong').textContent"
+                    + ".includes('spread done')");
+            confirmed(stage, page);
+
+            way(page, "Weather");
+            page.locator("select[name=property]").selectOption("Otter Creek");
+            page.locator("input[name=amount]").fill("0.3in");
+            press(page, "RAIN");
+            assertThat(confirmed(stage, page)).contains("Otter Creek: 0.3 in");
+            field(page, "SC4");
+            press(page, "PIN");
+            assertThat(confirmed(stage, page)).contains("goes before all others now");
+            field(page, "SC5");
+            page.locator("summary", new Page.LocatorOptions().setHasText("leave out")).click();
+            page.locator("input[name=until]").fill("2026-07-16");
+            press(page, "HOLD");
+            assertThat(confirmed(stage, page)).contains("left out until");
+            field(page, "SC6");
+            press(page, "DROP");
+            assertThat(confirmed(stage, page)).contains("out of the order for this season");
+            field(page, "SC7");
+            page.locator("summary", new Page.LocatorOptions().setHasText("Note")).click();
+            page.locator("textarea[name=note]").fill("bull in the next paddock");
+            press(page, "NOTE");
+            assertThat(confirmed(stage, page)).contains("Noted for SC7");
+            way(page, "Today");
+            press(page, "REPLAN");
+            assertThat(confirmed(stage, page)).contains("worked out again");
+            way(page, "Loads");
+            assertThat(page.locator("main").textContent()).contains("In all, for today's order");
+
+            field(page, "NF2");
+            for (String done : List.of("spread", "disk", "till", "seed")) {
+                stage.setClock(stage.now().plus(Duration.ofHours(1)));
+                page.getByLabel(done + " is done", new Page.GetByLabelOptions().setExact(true))
+                        .click();
+                page.waitForFunction(
+                        "stage => (document.querySelector('.said strong') || {textContent: ''})"
+                                + ".textContent.includes(stage + ' done')",
+                        done);
+                confirmed(stage, page);
+            }
+            stage.setClock(stage.now().plus(Duration.ofDays(9)));
+            page.reload();
+            page.locator("select[name=result]").selectOption("thin");
+            page.locator("select[name=cause]").selectOption("dry");
+            page.locator("input[name=counted]").fill("40%");
+            press(page, "LOOK");
+            page.waitForFunction("() => document.querySelector('.said strong').textContent"
+                    + ".includes('thin')");
+
+            assertThat(page.locator(".headline").textContent()).contains("failed, waits again");
+            assertThat(phone.complaints()).isEmpty();
+        }
+    }
+
     private static void readGauge(Page page, BoardStage stage) {
         page.navigate(stage.link("/weather"));
         page.locator("select[name=property]").selectOption("Mill Pond");
