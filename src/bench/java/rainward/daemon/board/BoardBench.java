@@ -59,7 +59,8 @@ public class BoardBench {
         Path file = Files.createTempFile("fields", ".geojson");
         Files.writeString(file, copies(fields));
         stage = new BoardStage(home, file);
-        int planned = stage.standing().round().orElseThrow().outlook().plan().items().size();
+        int planned =
+                stage.standing().round().orElseThrow().outlook().plan().items().size();
         if (planned < fields) {
             throw new IllegalStateException("only " + planned + " pieces of work are planned");
         }
@@ -93,8 +94,8 @@ public class BoardBench {
     }
 
     private static void north(JsonNode ring, double degrees) {
-        ring.forEach(point -> ((ArrayNode) point)
-                .set(1, DoubleNode.valueOf(point.path(1).asDouble() + degrees)));
+        ring.forEach(point ->
+                ((ArrayNode) point).set(1, DoubleNode.valueOf(point.path(1).asDouble() + degrees)));
     }
 
     /** The page that everybody opens first. */

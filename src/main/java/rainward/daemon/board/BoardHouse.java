@@ -152,8 +152,8 @@ final class BoardHouse implements House {
         CalendarDesk desk = new CalendarDesk(office);
         return standing()
                 .round()
-                .map(round -> person.map(desk::feedOf)
-                        .orElseGet(() -> desk.feed(Optional.empty())));
+                .map(round ->
+                        person.map(desk::feedOf).orElseGet(() -> desk.feed(Optional.empty())));
     }
 
     @Override

@@ -46,8 +46,7 @@ public final class CalendarDesk {
     /** The same of one person. */
     public String feedOf(String person) {
         WorkCalendar all = office.store().read(CalendarDesk::kept);
-        return CalendarText.of(
-                all.ofPerson(person), office.settings().farm().units());
+        return CalendarText.of(all.ofPerson(person), office.settings().farm().units());
     }
 
     private static WorkCalendar kept(Books books) {

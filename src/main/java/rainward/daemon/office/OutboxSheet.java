@@ -38,10 +38,11 @@ public record OutboxSheet(
 
     /** Mail that waits, and that of the last week, by number. */
     public static List<OutboxRow> rows(Books books, Instant now) {
+        Instant since = now.minus(SHOWN);
         return Stream.concat(
-                        books.outbox().in(OutboxRow.State.WAITING).stream(),
-                        books.outbox().since(now.minus(SHOWN)).stream())
-                .distinct()
+                        books.outbox().in(OutboxRow.State.WAITING).stream()
+                                .filter(row -> row.message().times().createdAt().isBefore(since)),
+                        books.outbox().since(since).stream())
                 .sorted(Comparator.comparingLong(OutboxRow::id))
                 .toList();
     }

@@ -114,7 +114,8 @@ class BoardDayIT {
         try (BoardStage stage = new BoardStage(home);
                 Chromium.Window phone = BoardHall.chromium().window(Chromium.PHONE)) {
             Page page = phone.open(stage.link("/"));
-            page.locator(".ways a", new Page.LocatorOptions().setHasText("Tobin")).click();
+            page.locator(".ways a", new Page.LocatorOptions().setHasText("Tobin"))
+                    .click();
             page.waitForLoadState();
             press(page, "START");
             assertThat(confirmed(stage, page)).contains("spread started at");
@@ -136,7 +137,8 @@ class BoardDayIT {
             press(page, "PIN");
             assertThat(confirmed(stage, page)).contains("goes before all others now");
             field(page, "SC5");
-            page.locator("summary", new Page.LocatorOptions().setHasText("leave out")).click();
+            page.locator("summary", new Page.LocatorOptions().setHasText("leave out"))
+                    .click();
             page.locator("input[name=until]").fill("2026-07-16");
             press(page, "HOLD");
             assertThat(confirmed(stage, page)).contains("left out until");
@@ -144,7 +146,8 @@ class BoardDayIT {
             press(page, "DROP");
             assertThat(confirmed(stage, page)).contains("out of the order for this season");
             field(page, "SC7");
-            page.locator("summary", new Page.LocatorOptions().setHasText("Note")).click();
+            page.locator("summary", new Page.LocatorOptions().setHasText("Note"))
+                    .click();
             page.locator("textarea[name=note]").fill("bull in the next paddock");
             press(page, "NOTE");
             assertThat(confirmed(stage, page)).contains("Noted for SC7");

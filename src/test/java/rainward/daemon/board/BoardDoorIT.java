@@ -311,6 +311,7 @@ class BoardDoorIT {
                             "tries",
                             "nextTryAt",
                             "lastWords");
+            assertThat(outbox.findValuesAsText("id")).isNotEmpty().doesNotHaveDuplicates();
             assertThat(windows.isArray()).isTrue();
             assertThat(windows.size())
                     .isEqualTo(stage.standing()
