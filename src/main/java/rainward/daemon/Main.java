@@ -29,6 +29,7 @@ import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.keep.BackupCommand;
 import rainward.daemon.keep.RestoreCommand;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.setup.SetupCommand;
 import rainward.daemon.skill.SkillCommand;
 import rainward.daemon.yard.command.CountCommand;
 import rainward.daemon.yard.command.EnterCommand;
@@ -51,6 +52,7 @@ import rainward.store.row.StoreException;
         footer = {
             "",
             "A first look, with an invented crew:   rainward demo",
+            "Your own settings, by five questions:  rainward setup",
             "Your own fields:                       rainward import fields.geojson",
             "What is still missing:                 rainward check",
             "The order now, and why a field waits:  rainward order --why \"North lot\"",
@@ -63,6 +65,7 @@ import rainward.store.row.StoreException;
         },
         subcommands = {
             DemoCommand.class,
+            SetupCommand.class,
             CheckCommand.class,
             ImportCommand.class,
             RunCommand.class,

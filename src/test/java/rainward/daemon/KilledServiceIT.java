@@ -45,7 +45,9 @@ import rainward.store.round.BriefLog;
 class KilledServiceIT {
 
     static final ZoneId ZONE = ZoneId.of("America/Detroit");
-    static final int KILLS = 6;
+
+    /** A few in every build; {@code -Drainward.kills=300} for the long run. */
+    static final int KILLS = Integer.getInteger("rainward.kills", 6);
 
     @TempDir
     Path folder;
@@ -70,11 +72,12 @@ class KilledServiceIT {
     void noBriefIsLostAndNoneComesTwiceHoweverTheServiceDies() throws Exception {
         Path home = readyHome();
         SplittableRandom random = new SplittableRandom(20260713);
-        long wholeMs = 9_000;
+        long wholeMs = KILLS > 6 ? 5_000 : 9_000;
         for (int kill = 0; kill < KILLS; kill++) {
             Process service = start(home);
             Thread.sleep(random.nextLong(300, wholeMs));
             service.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+            assertThat(isSound(home)).as("database after kill %d", kill).isTrue();
         }
         Process last = start(home);
         try {
@@ -90,6 +93,14 @@ class KilledServiceIT {
                 .as("copies to %s, of which a try that died may have been taken", recipient)
                 .isBetween(1L, (long) tries.getOrDefault(recipient, 0)));
         assertThat(messageIds()).hasSize(2);
+        System.out.println(KILLS + " kills: database sound after each; copies of the brief "
+                + briefs() + ", tries " + tries);
+    }
+
+    private static boolean isSound(Path home) {
+        try (Store store = Store.open(home)) {
+            return store.<String>read(books -> books.pragma("integrity_check")).equals("ok");
+        }
     }
 
     /**

@@ -26,7 +26,7 @@ public abstract class PlacedCommand implements Callable<Integer> {
         place.keepTo(clock);
     }
 
-    PrintWriter out() {
+    protected PrintWriter out() {
         return spec.commandLine().getOut();
     }
 
