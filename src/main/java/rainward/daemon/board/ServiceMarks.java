@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rainward.board.house.Mark;
 import rainward.board.house.Standing;
 import rainward.brief.ForecastAge;
 import rainward.brief.post.OutboxRow;
+import rainward.daemon.keep.NightDesk;
+import rainward.daemon.keep.TroubleDesk;
 import rainward.daemon.office.Office;
 
 /** Looks at the service that cost nothing: no network, no long query. */
@@ -18,6 +22,9 @@ final class ServiceMarks {
 
     private static final long LEAST_FREE_MB = 200;
     private static final Duration MAIL_STUCK = Duration.ofHours(1);
+
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     private final Office office;
 
@@ -31,7 +38,24 @@ final class ServiceMarks {
         marks.add(forecast(standing));
         marks.add(mail(outbox));
         marks.add(disk());
-        return marks;
+        office.store().read(NightDesk::last).map(ServiceMarks::backup).ifPresent(marks::add);
+        return marks.stream().map(this::sinceWhen).toList();
+    }
+
+    private static Mark backup(NightDesk.Night night) {
+        return new Mark("backup", night.well(), night.words());
+    }
+
+    /** What is wrong, with the hour since when it is. */
+    private Mark sinceWhen(Mark mark) {
+        Optional<Instant> since = mark.well()
+                ? Optional.empty()
+                : office.store().read(books -> TroubleDesk.since(books, mark.what()));
+        return since.map(at -> new Mark(
+                        mark.what(),
+                        false,
+                        mark.words() + ", since " + WHEN.format(at.atZone(office.zone()))))
+                .orElse(mark);
     }
 
     private Mark order(Standing standing) {

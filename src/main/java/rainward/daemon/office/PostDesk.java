@@ -186,6 +186,20 @@ public final class PostDesk {
         }
     }
 
+    /**
+     * Writes what the service has to say of itself to the first who gets the whole brief, at any
+     * hour and once.
+     *
+     * @return false where it was said before, or where there is nobody
+     */
+    public boolean writeOwn(Letter letter) {
+        Optional<Recipient> owner = office.settings().mail().recipients().stream()
+                .filter(r -> r.wants().share() == Recipient.Share.ALL)
+                .findFirst();
+        return owner.isPresent()
+                && office.store().inTransaction(books -> put(books, letter, owner.get(), office.now()));
+    }
+
     /** Passes on what became of a public alert; the end of one never told of is no news. */
     public void writePublic(AlertDesk.Turned turned) {
         Instant now = office.now();
@@ -225,7 +239,7 @@ public final class PostDesk {
         };
     }
 
-    private void put(Books books, Letter letter, Recipient recipient, Instant now) {
+    private boolean put(Books books, Letter letter, Recipient recipient, Instant now) {
         Duration triedFor = office.settings()
                 .mail()
                 .server()
@@ -236,7 +250,7 @@ public final class PostDesk {
             // What breaks the quiet takes along what it follows on.
             books.outbox().hasten(letter.earlier(), recipient.address().where(), now);
         }
-        books.outbox().put(new Packing(mime(), triedFor).pack(letter, recipient, from));
+        return books.outbox().put(new Packing(mime(), triedFor).pack(letter, recipient, from));
     }
 
     private MimeLetter mime() {

@@ -149,7 +149,7 @@ public final class WeatherDesk {
     }
 
     /** The newest forecast of a property, if one ever came. */
-    static Optional<ForecastSeries> forecast(Books books, String property) {
+    public static Optional<ForecastSeries> forecast(Books books, String property) {
         return books.lastKnown().find(forecastOf(property), ForecastSeries.class);
     }
 

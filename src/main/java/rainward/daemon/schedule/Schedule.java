@@ -56,7 +56,8 @@ public final class Schedule implements AutoCloseable {
         Properties all = new Properties();
         all.setProperty("org.quartz.scheduler.instanceName", name);
         all.setProperty("org.quartz.scheduler.skipUpdateCheck", "true");
-        all.setProperty("org.quartz.threadPool.threadCount", "3");
+        // One for each job: a slow one never keeps another waiting.
+        all.setProperty("org.quartz.threadPool.threadCount", "6");
         all.setProperty("org.quartz.threadPool.makeThreadsDaemons", "true");
         all.setProperty("org.quartz.scheduler.makeSchedulerThreadDaemon", "true");
         all.setProperty("org.quartz.jobStore.class", "org.quartz.impl.jdbcjobstore.JobStoreTX");

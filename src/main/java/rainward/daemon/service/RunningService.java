@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import org.quartz.SchedulerException;
 import rainward.daemon.keep.NightDesk;
+import rainward.daemon.keep.TroubleDesk;
 import rainward.daemon.office.GroundDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
@@ -19,6 +20,11 @@ public final class RunningService implements AutoCloseable {
 
     private static final String POST = "post";
 
+    /** A slow mail server may hold one turn of the post for some minutes. */
+    private static final int LOOKS_WITHOUT = 20;
+
+    private static final Duration LOOK_AT_ITSELF_EVERY = Duration.ofMinutes(10);
+
     /** A night whose work was missed or failed is made up for so soon. */
     private static final Duration NIGHT_LOOK_EVERY = Duration.ofMinutes(30);
 
@@ -31,10 +37,13 @@ public final class RunningService implements AutoCloseable {
     private final Rounds rounds;
     private final PostDesk post;
 
-    private RunningService(Schedule schedule, Rounds rounds, PostDesk post) {
+    private final Watchdog watchdog;
+
+    private RunningService(Schedule schedule, Rounds rounds, PostDesk post, Watchdog watchdog) {
         this.schedule = schedule;
         this.rounds = rounds;
         this.post = post;
+        this.watchdog = watchdog;
     }
 
     /** Puts every job into the schedule and starts it. */
@@ -53,7 +62,10 @@ public final class RunningService implements AutoCloseable {
             schedule.put(
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
                     rounds::brief);
+            Watchdog watchdog =
+                    Watchdog.start(POST_EVERY, LOOKS_WITHOUT, Watchdog::endProcess);
             schedule.put(new Job.Steady(POST, POST_EVERY), () -> {
+                watchdog.alive();
                 rounds.briefIfMissed();
                 rounds.send();
             });
@@ -70,7 +82,7 @@ public final class RunningService implements AutoCloseable {
             schedule.start();
             // A process that died in the middle of a turn left its work for this one.
             schedule.runNow(POST);
-            return new RunningService(schedule, rounds, post);
+            return new RunningService(schedule, rounds, post, watchdog);
         } catch (SchedulerException | SQLException e) {
             throw Refusal.badWorld("The schedule in " + office.home().schedule()
                     + " cannot be opened (" + e.getMessage()
@@ -96,6 +108,7 @@ public final class RunningService implements AutoCloseable {
 
     @Override
     public void close() {
+        watchdog.close();
         schedule.close();
     }
 }
