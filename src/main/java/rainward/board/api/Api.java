@@ -44,8 +44,9 @@ public final class Api {
      *
      * @param status well or ill
      * @param turn counts up with every change
+     * @param marks what was looked at, in words; none for a stranger
      */
-    record Health(String status, long turn) {}
+    record Health(String status, long turn, List<Mark> marks) {}
 
     /**
      * A word.
@@ -105,7 +106,8 @@ public final class Api {
         List<Mark> marks = house.health();
         boolean well = marks.stream().allMatch(Mark::well);
         ctx.status(well ? HttpStatus.OK : HttpStatus.SERVICE_UNAVAILABLE);
-        json(ctx, new Health(well ? "well" : "ill", house.standing().turn()));
+        List<Mark> shown = guard.visitor(ctx).isPresent() ? marks : List.of();
+        json(ctx, new Health(well ? "well" : "ill", house.standing().turn(), shown));
     }
 
     private void say(Context ctx) {

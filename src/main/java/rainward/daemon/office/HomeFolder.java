@@ -1,10 +1,10 @@
 package rainward.daemon.office;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import rainward.store.OwnFile;
+import rainward.store.row.StoreException;
 
 /**
  * The data folder: everything that Rainward keeps lies in it.
@@ -32,9 +32,9 @@ public record HomeFolder(Path path) {
     /** Makes the folder where it is missing. */
     public HomeFolder made() {
         try {
-            Files.createDirectories(path);
+            OwnFile.folder(path);
             return this;
-        } catch (IOException e) {
+        } catch (StoreException e) {
             throw Refusal.badInput("The data folder " + path + " cannot be made (" + e.getMessage()
                     + "): choose another with --home DIR or " + VARIABLE + ".");
         }

@@ -10,6 +10,7 @@ import ch.qos.logback.core.rolling.SizeAndTimeBasedRollingPolicy;
 import ch.qos.logback.core.util.FileSize;
 import java.nio.file.Path;
 import org.slf4j.LoggerFactory;
+import rainward.store.OwnFile;
 
 /**
  * Where log lines go: commands show warnings only, the service writes a file a day and throws old
@@ -17,9 +18,12 @@ import org.slf4j.LoggerFactory;
  */
 public final class Logs {
 
-    /** Line breaks inside a message are shown as a mark, so that nobody can forge a line. */
+    /**
+     * Line breaks, of a trace too, and codes that steer a screen are shown as a mark, so that
+     * nobody who is quoted in a message can forge a line.
+     */
     private static final String LINE =
-            "%d{yyyy-MM-dd'T'HH:mm:ss.SSSXXX} %-5level %logger{20} %replace(%msg){'[\\r\\n]+', ' | '}%n%ex{12}";
+            "%d{yyyy-MM-dd'T'HH:mm:ss.SSSXXX} %-5level %logger{20} %replace(%msg %ex{12}){'\\p{Cntrl}+', ' | '}%nopex%n";
 
     private static final int DAYS_KEPT = 30;
     private static final String SIZE_OF_ALL = "100MB";
@@ -43,7 +47,7 @@ public final class Logs {
         rolling.setContext(context);
         rolling.setParent(file);
         rolling.setFileNamePattern(
-                folder.resolve("rainward-%d{yyyy-MM-dd}.%i.log").toString());
+                OwnFile.folder(folder).resolve("rainward-%d{yyyy-MM-dd}.%i.log").toString());
         rolling.setMaxFileSize(FileSize.valueOf(SIZE_OF_ONE));
         rolling.setMaxHistory(DAYS_KEPT);
         rolling.setTotalSizeCap(FileSize.valueOf(SIZE_OF_ALL));

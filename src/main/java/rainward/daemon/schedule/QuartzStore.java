@@ -13,6 +13,7 @@ import org.quartz.utils.ConnectionProvider;
 import org.quartz.utils.DBConnectionManager;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
+import rainward.store.OwnFile;
 
 /**
  * The database file that Quartz keeps its triggers in. Quartz has no SQLite dialect; its PostgreSQL
@@ -37,7 +38,7 @@ final class QuartzStore implements ConnectionProvider {
         // A deferred transaction that later writes fails with SQLITE_BUSY under a second writer.
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        source.setUrl("jdbc:sqlite:" + OwnFile.made(file).toAbsolutePath());
         QuartzStore store = new QuartzStore(source);
         store.createTables();
         DBConnectionManager.getInstance().addConnectionProvider(name, store);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
@@ -77,6 +78,41 @@ class ScheduleIT {
                     runs::incrementAndGet);
         }
         assertThat(query("select cron_expression from qrtz_cron_triggers")).contains("0 4 ");
+    }
+
+    @Test
+    void anotherZoneReplacesTheOldTrigger() throws Exception {
+        for (String zone : new String[] {"America/Detroit", "America/Chicago"}) {
+            try (Schedule schedule = Schedule.open(file)) {
+                schedule.put(
+                        new Job.Daily("brief", LocalTime.of(5, 0), ZoneId.of(zone)),
+                        runs::incrementAndGet);
+            }
+        }
+        assertThat(query("select time_zone_id from qrtz_cron_triggers"))
+                .isEqualTo("America/Chicago");
+    }
+
+    @Test
+    void aJobNeverRunsBesideItself() throws Exception {
+        AtomicInteger at = new AtomicInteger();
+        AtomicInteger most = new AtomicInteger();
+        try (Schedule schedule = Schedule.open(file)) {
+            schedule.put(new Job.Steady("pull", Duration.ofMillis(50)), () -> {
+                most.accumulateAndGet(at.incrementAndGet(), Math::max);
+                try {
+                    Thread.sleep(300);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                }
+                at.decrementAndGet();
+                runs.incrementAndGet();
+            });
+            schedule.start();
+            schedule.runNow("pull");
+            await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 3);
+        }
+        assertThat(most).hasValue(1);
     }
 
     private void thePcWasOffForThreeDays() throws Exception {
