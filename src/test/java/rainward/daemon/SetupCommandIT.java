@@ -42,16 +42,14 @@ class SetupCommandIT {
 
     @Test
     void fiveAnswersMakeAFileThatWorksAndOnlyItsOwnerReads() throws IOException {
-        Desk.Said said = typing(
-                """
+        Desk.Said said = typing("""
                 Marsh "Edge" Seeding
                 America/Chicago
                 metric
                 yard@marsh.example
                 smtp.marsh.example:465
                 open sesame
-                """,
-                "setup");
+                """, "setup");
 
         assertThat(said.exitCode()).as(said.err()).isZero();
         assertThat(said.out()).doesNotContain("open sesame").contains("rainward check");

@@ -49,7 +49,10 @@ class TroubleDeskIT {
     private List<String> lookAfter(Duration later) {
         try (Office office = open(later)) {
             new TroubleDesk(office, new PostDesk(office)).look();
-            return office.store().<List<OutboxRow>>read(b -> b.outbox().since(Instant.EPOCH)).stream()
+            return office
+                    .store()
+                    .<List<OutboxRow>>read(b -> b.outbox().since(Instant.EPOCH))
+                    .stream()
                     .map(row -> row.message().key())
                     .filter(key -> key.event().startsWith("trouble/"))
                     .map(key -> key.event() + " " + key.recipient())
@@ -97,20 +100,19 @@ class TroubleDeskIT {
     @Test
     void mailThatIsRefusedIsToldOfToo() {
         try (Office office = open(Duration.ZERO)) {
-            office.store().inTransaction(books -> books.outbox()
-                    .put(new Outgoing(
-                            new Outgoing.Key("brief/x", "marnie@burroak.example"),
-                            Outgoing.Channel.MAIL,
-                            "order",
-                            "x".getBytes(StandardCharsets.UTF_8),
-                            new Outgoing.Times(MONDAY, MONDAY, MONDAY.plusSeconds(60)))));
-            long id = office.store().<List<OutboxRow>>read(b ->
-                            b.outbox().in(OutboxRow.State.WAITING))
+            office.store()
+                    .inTransaction(books -> books.outbox()
+                            .put(new Outgoing(
+                                    new Outgoing.Key("brief/x", "marnie@burroak.example"),
+                                    Outgoing.Channel.MAIL,
+                                    "order",
+                                    "x".getBytes(StandardCharsets.UTF_8),
+                                    new Outgoing.Times(MONDAY, MONDAY, MONDAY.plusSeconds(60)))));
+            long id = office.store()
+                    .<List<OutboxRow>>read(b -> b.outbox().in(OutboxRow.State.WAITING))
                     .get(0)
                     .id();
-            office.store()
-                    .outbox()
-                    .markFailed(id, FailedTry.refused(MONDAY, "550 no such user"));
+            office.store().outbox().markFailed(id, FailedTry.refused(MONDAY, "550 no such user"));
         }
         lookAfter(Duration.ofMinutes(5));
 

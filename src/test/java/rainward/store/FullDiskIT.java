@@ -110,8 +110,8 @@ class FullDiskIT {
                     })
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("the disk is full; make room");
-            assertThatThrownBy(() ->
-                            Backups.make(store, disk.resolve("copies"), DAY.plusDays(1), 5))
+            assertThatThrownBy(
+                            () -> Backups.make(store, disk.resolve("copies"), DAY.plusDays(1), 5))
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("make room");
             assertThat(kept(store)).hasSize(confirmed[0]);

@@ -96,7 +96,8 @@ public final class TroubleDesk {
 
     private void tell(Trouble trouble, Instant began, Instant now) {
         String farm = office.settings().farm().name();
-        String event = "trouble/" + trouble.what() + "/" + now.atZone(office.zone()).toLocalDate();
+        String event =
+                "trouble/" + trouble.what() + "/" + now.atZone(office.zone()).toLocalDate();
         String words = "Rainward cannot do its work as it should.\n\n" + trouble.what() + ": "
                 + trouble.words() + "\nSince " + WHEN.format(began.atZone(office.zone())) + ".\n\n"
                 + "`rainward check` looks at everything. This is said once a day while it lasts.\n";
@@ -118,8 +119,8 @@ public final class TroubleDesk {
         disk().ifPresent(all::add);
         NightDesk.last(books)
                 .filter(night -> !night.well())
-                .ifPresent(night -> all.add(
-                        new Trouble("backup", night.words(), Duration.ofHours(20))));
+                .ifPresent(night ->
+                        all.add(new Trouble("backup", night.words(), Duration.ofHours(20))));
         return all;
     }
 

@@ -197,7 +197,8 @@ public final class PostDesk {
                 .filter(r -> r.wants().share() == Recipient.Share.ALL)
                 .findFirst();
         return owner.isPresent()
-                && office.store().inTransaction(books -> put(books, letter, owner.get(), office.now()));
+                && office.store()
+                        .inTransaction(books -> put(books, letter, owner.get(), office.now()));
     }
 
     /** Passes on what became of a public alert; the end of one never told of is no news. */

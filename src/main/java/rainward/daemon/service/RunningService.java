@@ -4,7 +4,6 @@ import java.sql.SQLException;
 import java.time.Duration;
 import org.quartz.SchedulerException;
 import rainward.daemon.keep.NightDesk;
-import rainward.daemon.keep.TroubleDesk;
 import rainward.daemon.office.GroundDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
@@ -62,8 +61,7 @@ public final class RunningService implements AutoCloseable {
             schedule.put(
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
                     rounds::brief);
-            Watchdog watchdog =
-                    Watchdog.start(POST_EVERY, LOOKS_WITHOUT, Watchdog::endProcess);
+            Watchdog watchdog = Watchdog.start(POST_EVERY, LOOKS_WITHOUT, Watchdog::endProcess);
             schedule.put(new Job.Steady(POST, POST_EVERY), () -> {
                 watchdog.alive();
                 rounds.briefIfMissed();

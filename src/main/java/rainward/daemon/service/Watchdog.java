@@ -7,9 +7,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Ends a process whose work stands still, so that what started it starts it again. It counts its own
- * looks and reads no clock: a machine that slept for a night, or whose clock was set, is not taken
- * for one that stands still.
+ * Ends a process whose work stands still, so that what started it starts it again. It counts its
+ * own looks and reads no clock: a machine that slept for a night, or whose clock was set, is not
+ * taken for one that stands still.
  */
 final class Watchdog implements AutoCloseable {
 

@@ -18,8 +18,10 @@ final class Example {
         text = replaced(text, "units", answers.units());
         text = replaced(text, "contact", answers.mail());
         text = text.replaceFirst(
-                "for the invented crew of .*", "of " + Matcher.quoteReplacement(answers.name()) + ".");
-        return text.stripTrailing() + "\n" + answers.server().map(s -> post(answers, s)).orElse("");
+                "for the invented crew of .*",
+                "of " + Matcher.quoteReplacement(answers.name()) + ".");
+        return text.stripTrailing() + "\n"
+                + answers.server().map(s -> post(answers, s)).orElse("");
     }
 
     /** The first line of a key, its comment kept. */
@@ -35,8 +37,8 @@ final class Example {
 
     private static String post(Answers answers, Answers.Server server) {
         String login = server.passwordFile()
-                .map(file -> "user = " + quoted(answers.mail()) + "\npassword_file = " + quoted(file)
-                        + "\n")
+                .map(file -> "user = " + quoted(answers.mail()) + "\npassword_file = "
+                        + quoted(file) + "\n")
                 .orElse("");
         return """
 

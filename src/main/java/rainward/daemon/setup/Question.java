@@ -18,8 +18,8 @@ enum Question {
     ZONE("In which time zone do your days begin, for instance America/Detroit?") {
         @Override
         Optional<String> fault(String answer) {
-            String near = NearestName.of(answer, ZoneId.getAvailableZoneIds())
-                    .orElse("America/Detroit");
+            String near =
+                    NearestName.of(answer, ZoneId.getAvailableZoneIds()).orElse("America/Detroit");
             return wrongUnless(
                     ZoneId.getAvailableZoneIds().contains(answer),
                     "a zone of the tz database; the nearest is " + near);
@@ -34,7 +34,8 @@ enum Question {
     MAIL("Your mail address? The weather services want one, and the brief goes there.") {
         @Override
         Optional<String> fault(String answer) {
-            return wrongUnless(ADDRESS.matcher(answer).matches(), "an address like yard@farm.example");
+            return wrongUnless(
+                    ADDRESS.matcher(answer).matches(), "an address like yard@farm.example");
         }
     },
     SERVER("Through which server do you send mail, for instance smtp.farm.example:587?"

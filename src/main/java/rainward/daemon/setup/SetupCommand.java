@@ -136,8 +136,9 @@ public final class SetupCommand extends PlacedCommand {
     }
 
     private String unseen(Talk talk) {
-        talk.out().print("Its password for your address (it is kept in a file that only you can"
-                + " read); empty: it asks for none ");
+        talk.out()
+                .print("Its password for your address (it is kept in a file that only you can"
+                        + " read); empty: it asks for none ");
         talk.out().flush();
         Console console = System.console();
         char[] typed = console == null ? null : console.readPassword();

@@ -26,7 +26,8 @@ record Talk(BufferedReader in, PrintWriter out) {
         if (before != null) {
             return question.fault(before)
                     .map(fault -> {
-                        throw Refusal.badInput(option(question) + " " + before + ": " + fault + ".");
+                        throw Refusal.badInput(
+                                option(question) + " " + before + ": " + fault + ".");
                     })
                     .map(String::valueOf)
                     .orElse(before);

@@ -13,8 +13,7 @@ class WatchdogTest {
 
     @Test
     void workThatStandsStillEndsTheProcessOnce() {
-        try (Watchdog watchdog =
-                Watchdog.start(Duration.ofMillis(5), 3, ended::incrementAndGet)) {
+        try (Watchdog watchdog = Watchdog.start(Duration.ofMillis(5), 3, ended::incrementAndGet)) {
             watchdog.alive();
             await().atMost(Duration.ofSeconds(20)).until(() -> ended.get() == 1);
         }
