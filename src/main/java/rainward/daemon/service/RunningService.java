@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import org.quartz.SchedulerException;
 import rainward.daemon.keep.NightDesk;
+import rainward.daemon.keep.TroubleDesk;
 import rainward.daemon.office.GroundDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
@@ -62,6 +63,9 @@ public final class RunningService implements AutoCloseable {
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
                     rounds::brief);
             Watchdog watchdog = Watchdog.start(POST_EVERY, LOOKS_WITHOUT, Watchdog::endProcess);
+            schedule.put(
+                    new Job.Steady("look at itself", LOOK_AT_ITSELF_EVERY),
+                    new TroubleDesk(office, post)::look);
             schedule.put(new Job.Steady(POST, POST_EVERY), () -> {
                 watchdog.alive();
                 rounds.briefIfMissed();
