@@ -135,7 +135,9 @@ public final class SetupCommand extends PlacedCommand {
         return Optional.of("mail.password");
     }
 
-    /** Without a screen there is no console: 17 and 25 tell so by null, what is piped is read then. */
+    /**
+     * Without a screen there is no console: 17 and 25 tell so by null, what is piped is read then.
+     */
     @SuppressWarnings("SystemConsoleNull")
     private String unseen(Talk talk) {
         talk.out()
