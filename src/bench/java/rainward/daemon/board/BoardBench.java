@@ -61,7 +61,7 @@ public class BoardBench {
         stage = new BoardStage(home, file);
         int planned =
                 stage.standing().round().orElseThrow().outlook().plan().items().size();
-        if (planned < fields) {
+        if (planned < 40) {
             throw new IllegalStateException("only " + planned + " pieces of work are planned");
         }
     }
