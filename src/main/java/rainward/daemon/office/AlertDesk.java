@@ -75,7 +75,7 @@ public final class AlertDesk {
                 now);
         return office.store().inTransaction(books -> {
             AlertLedger before = ledger(books, property.name());
-            AlertLedger after = before.after(poll.alerts(), now).ledger();
+            AlertLedger after = before.after(poll.alerts(), now);
             books.lastKnown().put(nameOf(property.name()), now, after);
             return AlertSteps.between(before, after, now);
         });

@@ -2,13 +2,14 @@ package rainward.weather.alert;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainward.weather.alert.AlertState.State;
 
 /**
@@ -40,19 +41,6 @@ public record AlertLedger(Map<String, Entry> entries) {
      */
     public record Entry(AlertState state, String chain, int misses) {}
 
-    /**
-     * A ledger after one more poll.
-     *
-     * @param ledger new state of all
-     * @param fresh alerts of events that had not been told before
-     */
-    public record Step(AlertLedger ledger, List<PublicAlert> fresh) {
-
-        public Step {
-            fresh = List.copyOf(fresh);
-        }
-    }
-
     /** Alerts that are in force or may be: active ones, and those of which nobody knows. */
     public List<AlertState> standing() {
         return entries.values().stream()
@@ -61,9 +49,9 @@ public record AlertLedger(Map<String, Entry> entries) {
                 .toList();
     }
 
-    /** The state of a message, if it is known. */
-    public Optional<AlertState> of(String id) {
-        return Optional.ofNullable(entries.get(id)).map(Entry::state);
+    /** A message, if it is known. */
+    public Optional<Entry> of(String id) {
+        return Optional.ofNullable(entries.get(id));
     }
 
     /**
@@ -72,12 +60,14 @@ public record AlertLedger(Map<String, Entry> entries) {
      * @param answer all messages in force; empty where the feed is down
      * @param asOf now
      */
-    public Step after(Optional<List<PublicAlert>> answer, Instant asOf) {
+    public AlertLedger after(Optional<List<PublicAlert>> answer, Instant asOf) {
         Map<String, Entry> next = new LinkedHashMap<>(entries);
-        List<PublicAlert> fresh = new ArrayList<>();
         answer.ifPresent(messages -> {
             miss(next, messages, asOf);
-            messages.forEach(m -> take(next, m, asOf).ifPresent(fresh::add));
+            // A list has no order of its own, and an update means nothing before what it updates.
+            messages.stream()
+                    .sorted(Comparator.comparing(m -> m.times().sentAt()))
+                    .forEach(m -> take(next, m, asOf));
         });
         if (answer.isEmpty()) {
             next.replaceAll((id, e) ->
@@ -85,8 +75,7 @@ public record AlertLedger(Map<String, Entry> entries) {
         }
         next.replaceAll((id, e) -> endedByItself(e, asOf));
         next.values().removeIf(e -> over(e) && e.state().since().plus(KEPT).isBefore(asOf));
-        fresh.removeIf(a -> a.times().endedAt(asOf));
-        return new Step(new AlertLedger(next), fresh);
+        return new AlertLedger(next);
     }
 
     private static void miss(Map<String, Entry> next, List<PublicAlert> messages, Instant asOf) {
@@ -103,33 +92,37 @@ public record AlertLedger(Map<String, Entry> entries) {
         });
     }
 
-    /** Takes in one message; gives it back where its event is new. */
-    private static Optional<PublicAlert> take(
-            Map<String, Entry> next, PublicAlert message, Instant asOf) {
+    private static void take(Map<String, Entry> next, PublicAlert message, Instant asOf) {
         Optional<Entry> known = Optional.ofNullable(next.get(message.id()));
         if (known.isPresent()) {
             if (!over(known.get())) {
                 Entry active = moved(known.get(), State.ACTIVE, asOf);
                 next.put(message.id(), new Entry(active.state(), active.chain(), 0));
             }
-            return Optional.empty();
+            return;
         }
-        Optional<String> chain = message.replaces().stream()
-                .filter(next::containsKey)
-                .findFirst()
-                .flatMap(id -> Optional.ofNullable(next.get(id)))
-                .map(Entry::chain)
-                .or(() -> twin(next, message));
+        // An edge of the service that lags behind shows what a later message has done away with.
+        Optional<Entry> later = next.values().stream()
+                .filter(e -> e.state().alert().replaces().contains(message.id()))
+                .findFirst();
         boolean cancel = message.message().type() == PublicAlert.Type.CANCEL;
+        String chain = later.map(Entry::chain)
+                .or(() -> replaced(next, message))
+                .or(() -> twin(next, message))
+                .orElse(message.id());
         for (String id : message.replaces()) {
             next.computeIfPresent(
                     id, (k, e) -> moved(e, cancel ? State.ENDED : State.REPLACED, asOf));
         }
-        State state = cancel ? State.ENDED : State.ACTIVE;
-        next.put(
-                message.id(),
-                new Entry(new AlertState(message, state, asOf), chain.orElse(message.id()), 0));
-        return chain.isPresent() || cancel ? Optional.empty() : Optional.of(message);
+        State state = later.isPresent() ? State.REPLACED : cancel ? State.ENDED : State.ACTIVE;
+        next.put(message.id(), new Entry(new AlertState(message, state, asOf), chain, 0));
+    }
+
+    private static Optional<String> replaced(Map<String, Entry> next, PublicAlert message) {
+        return message.replaces().stream()
+                .flatMap(id -> Stream.ofNullable(next.get(id)))
+                .map(Entry::chain)
+                .findFirst();
     }
 
     /** The same product sent under another id: same words, area and times. */

@@ -36,7 +36,7 @@ class AlertStepsTest {
     private List<Step> see(PublicAlert... alerts) {
         AlertLedger before = ledger;
         now = now.plusSeconds(120);
-        ledger = ledger.after(Optional.of(List.of(alerts)), now).ledger();
+        ledger = ledger.after(Optional.of(List.of(alerts)), now);
         return AlertSteps.between(before, ledger, now).stream()
                 .map(AlertSteps.Told::step)
                 .toList();
@@ -66,6 +66,47 @@ class AlertStepsTest {
 
         assertThat(see(alert("2", Type.CANCEL, END, "1"))).containsExactly(Step.CLOSED);
         assertThat(see(alert("2", Type.CANCEL, END, "1"))).isEmpty();
+    }
+
+    @Test
+    void anUpdateThatStandsBeforeItsAlertInTheListIsOneNews() {
+        PublicAlert first = alert("1", Type.ALERT, END);
+        PublicAlert update = sent(1, alert("2", Type.UPDATE, END.plusSeconds(7200), "1"));
+
+        assertThat(see(update, first)).containsExactly(Step.OPENED);
+        assertThat(AlertSteps.between(AlertLedger.EMPTY, ledger, now))
+                .singleElement()
+                .satisfies(told -> assertThat(told.alert()).isEqualTo(update));
+    }
+
+    @Test
+    void whatALaggingEdgeStillShowsIsNoNews() {
+        PublicAlert first = alert("1", Type.ALERT, END);
+        assertThat(see(sent(1, alert("2", Type.UPDATE, END, "1")))).containsExactly(Step.OPENED);
+        assertThat(see(first)).as("the update is known, its alert is not").isEmpty();
+        assertThat(see(sent(2, alert("3", Type.CANCEL, END, "2", "1"))))
+                .containsExactly(Step.CLOSED);
+        assertThat(see(first, sent(1, alert("2", Type.UPDATE, END, "1")))).isEmpty();
+    }
+
+    @Test
+    void aCancellationOfWhatWasNeverSeenIsNoNewsAndNeitherIsWhatItCancels() {
+        assertThat(see(sent(2, alert("3", Type.CANCEL, END, "1")))).isEmpty();
+        assertThat(see(alert("1", Type.ALERT, END))).isEmpty();
+        assertThat(ledger.standing()).isEmpty();
+    }
+
+    private static PublicAlert sent(int minutesLater, PublicAlert alert) {
+        PublicAlert.Times times = alert.times();
+        return new PublicAlert(
+                alert.id(),
+                alert.message(),
+                alert.rank(),
+                new PublicAlert.Times(
+                        times.sentAt().plusSeconds(60L * minutesLater),
+                        times.startsAt(),
+                        times.endsAt()),
+                alert.replaces());
     }
 
     @Test

@@ -18,7 +18,7 @@ import rainward.weather.alert.PublicAlert.Times;
 import rainward.weather.alert.PublicAlert.Type;
 
 /**
- * Alerts through time: told once, ended by word or by their own times, unknown while nobody sees.
+ * Alerts through time: kept once, ended by word or by their own times, unknown while nobody sees.
  */
 class AlertLedgerTest {
 
@@ -26,50 +26,47 @@ class AlertLedgerTest {
     private static final PublicAlert WATCH = alert("1", Type.ALERT, Set.of());
 
     @Test
-    void anAlertIsToldOnce() {
+    void anAlertIsKeptOnce() {
         var first = AlertLedger.EMPTY.after(Optional.of(List.of(WATCH)), NOW);
-        assertThat(first.fresh()).containsExactly(WATCH);
-        var again = first.ledger().after(Optional.of(List.of(WATCH)), minutes(2));
-        assertThat(again.fresh()).isEmpty();
+        var again = first.after(Optional.of(List.of(WATCH)), minutes(2));
+        assertThat(again.entries()).hasSize(1);
         assertThat(state(again, "1")).isEqualTo(State.ACTIVE);
-        assertThat(again.ledger().of("1").orElseThrow().since()).isEqualTo(NOW);
+        assertThat(again.of("1").orElseThrow().state().since()).isEqualTo(NOW);
     }
 
     @Test
-    void anUpdateReplacesItAndIsNotToldAgain() {
+    void anUpdateReplacesItInTheSameChain() {
         var update = alert("2", Type.UPDATE, Set.of("1"));
         var step = seen(WATCH).after(Optional.of(List.of(update)), minutes(2));
-        assertThat(step.fresh()).isEmpty();
+        assertThat(chain(step, "2")).isEqualTo("1");
         assertThat(state(step, "1")).isEqualTo(State.REPLACED);
         assertThat(state(step, "2")).isEqualTo(State.ACTIVE);
-        assertThat(step.ledger().standing()).hasSize(1);
+        assertThat(step.standing()).hasSize(1);
     }
 
     @Test
     void aCancellationEndsItAtOnce() {
         var cancel = alert("3", Type.CANCEL, Set.of("1"));
         var step = seen(WATCH).after(Optional.of(List.of(cancel)), minutes(2));
-        assertThat(step.fresh()).isEmpty();
+        assertThat(chain(step, "3")).isEqualTo("1");
         assertThat(state(step, "1")).isEqualTo(State.ENDED);
-        assertThat(step.ledger().standing()).isEmpty();
+        assertThat(step.standing()).isEmpty();
     }
 
     @Test
-    void anUpdateOfSomethingNeverSeenIsToldAsNew() {
+    void anUpdateOfSomethingNeverSeenBeginsAChain() {
         var update = alert("2", Type.UPDATE, Set.of("0"));
-        assertThat(AlertLedger.EMPTY.after(Optional.of(List.of(update)), NOW).fresh())
-                .containsExactly(update);
+        var step = AlertLedger.EMPTY.after(Optional.of(List.of(update)), NOW);
+        assertThat(chain(step, "2")).isEqualTo("2");
+        assertThat(step.standing()).hasSize(1);
     }
 
     @Test
     void goneFromOneAnswerIsAFlickerFromTwoTheEnd() {
         var once = seen(WATCH).after(Optional.of(List.of()), minutes(2));
         assertThat(state(once, "1")).isEqualTo(State.ACTIVE);
-        var back = once.ledger().after(Optional.of(List.of(WATCH)), minutes(4));
-        assertThat(back.fresh()).isEmpty();
-        var gone = back.ledger()
-                .after(Optional.of(List.of()), minutes(6))
-                .ledger()
+        var back = once.after(Optional.of(List.of(WATCH)), minutes(4));
+        var gone = back.after(Optional.of(List.of()), minutes(6))
                 .after(Optional.of(List.of()), minutes(8));
         assertThat(state(gone, "1")).isEqualTo(State.ENDED);
     }
@@ -78,31 +75,30 @@ class AlertLedgerTest {
     void whileTheFeedIsDownNobodyKnows() {
         var down = seen(WATCH).after(Optional.empty(), minutes(2));
         assertThat(state(down, "1")).isEqualTo(State.UNKNOWN);
-        assertThat(down.ledger().standing()).hasSize(1);
-        var up = down.ledger().after(Optional.of(List.of(WATCH)), minutes(90));
-        assertThat(up.fresh()).as("not told again after an outage").isEmpty();
+        assertThat(down.standing()).hasSize(1);
+        var up = down.after(Optional.of(List.of(WATCH)), minutes(90));
         assertThat(state(up, "1")).isEqualTo(State.ACTIVE);
     }
 
     @Test
     void itEndsByItsOwnTimeThroughAnOutageToo() {
         var down = seen(WATCH).after(Optional.empty(), minutes(2));
-        var later = down.ledger().after(Optional.empty(), NOW.plus(Duration.ofHours(6)));
+        var later = down.after(Optional.empty(), NOW.plus(Duration.ofHours(6)));
         assertThat(state(later, "1")).isEqualTo(State.ENDED);
     }
 
     @Test
-    void theSameWordsUnderAnotherIdAreNotToldAgain() {
+    void theSameWordsUnderAnotherIdAreTheSameChain() {
         var twin = alert("7", Type.ALERT, Set.of());
         var step = seen(WATCH).after(Optional.of(List.of(WATCH, twin)), minutes(2));
-        assertThat(step.fresh()).isEmpty();
+        assertThat(chain(step, "7")).isEqualTo("1");
     }
 
     @Test
-    void anAlertThatEndedBeforeItWasSeenIsNotTold() {
+    void anAlertThatEndedBeforeItWasSeenNeverStands() {
         var step =
                 AlertLedger.EMPTY.after(Optional.of(List.of(WATCH)), NOW.plus(Duration.ofHours(9)));
-        assertThat(step.fresh()).isEmpty();
+        assertThat(step.standing()).isEmpty();
         assertThat(state(step, "1")).isEqualTo(State.ENDED);
     }
 
@@ -120,11 +116,15 @@ class AlertLedgerTest {
     }
 
     private static AlertLedger seen(PublicAlert alert) {
-        return AlertLedger.EMPTY.after(Optional.of(List.of(alert)), NOW).ledger();
+        return AlertLedger.EMPTY.after(Optional.of(List.of(alert)), NOW);
     }
 
-    private static State state(AlertLedger.Step step, String id) {
-        return step.ledger().of(id).orElseThrow().state();
+    private static State state(AlertLedger ledger, String id) {
+        return ledger.of(id).orElseThrow().state().state();
+    }
+
+    private static String chain(AlertLedger ledger, String id) {
+        return ledger.of(id).orElseThrow().chain();
     }
 
     private static Instant minutes(int minutes) {
