@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rainward.farm.Operation;
 import rainward.farm.Window;
@@ -22,7 +23,7 @@ import rainward.weather.alert.PublicAlert.Severity;
  * @param alerts that stand at the property
  * @param horizon that is planned
  */
-record AlertStops(List<PublicAlert> alerts, Window horizon) {
+public record AlertStops(List<PublicAlert> alerts, Window horizon) {
 
     /** An alert that gives no end is taken to hold for a day, unless it is sent again. */
     private static final Duration WITHOUT_END = Duration.ofHours(24);
@@ -46,6 +47,15 @@ record AlertStops(List<PublicAlert> alerts, Window horizon) {
             stopped.put(operation, all);
         });
         return new StoppedHours(stopped, weather.firmedByRain(), weather.unworkable());
+    }
+
+    /** The alert that keeps people from an operation in the hour of an instant, if one does. */
+    public Optional<PublicAlert> of(Operation operation, Instant instant) {
+        long hour = Duration.between(horizon.from(), instant).toHours();
+        return alerts.stream()
+                .filter(alert -> stops(alert, operation))
+                .filter(alert -> hour >= 0 && hours(alert).get((int) hour))
+                .findFirst();
     }
 
     /** Heat and frost stop nobody by themselves: they are cautions of the brief. */

@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rainward.cycle.Cycle;
 import rainward.cycle.sheet.OrderSheet;
+import rainward.daemon.office.AlertDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
 import rainward.farm.Quantity;
@@ -70,7 +71,9 @@ public final class OrderCommand extends OfficeCommand {
     private int explain(Office office, PlanningDesk desk, String field) {
         Cycle.Result result = desk.reckon();
         OrderWhy.mustHaveForecast(result);
-        OrderWhy why = OrderWhy.of(result, field, office.zone());
+        var sky = new OrderWhy.Sky(
+                AlertDesk.stops(office, field, result.problem().horizon()), office.zone());
+        OrderWhy why = OrderWhy.of(result, field, sky);
         show(why, () -> why.text(office));
         return 0;
     }

@@ -1,5 +1,6 @@
 package rainward.daemon.command;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -7,11 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rainward.cycle.AlertStops;
 import rainward.cycle.Cycle;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldStatus;
 import rainward.farm.UnitSystem;
+import rainward.queue.reasons.Binding;
 import rainward.queue.reasons.FieldReason;
 import rainward.queue.reasons.ItemReason;
 import rainward.queue.reasons.OrderReasons;
@@ -50,40 +53,64 @@ record OrderWhy(
      * @param start of the work
      * @param binding what keeps it from starting sooner
      * @param words the same for the person
+     * @param alert public alert that keeps people off until then, where that is what binds
      */
-    record Item(String stage, String machine, OffsetDateTime start, String binding, String words) {
+    record Item(
+            String stage,
+            String machine,
+            OffsetDateTime start,
+            String binding,
+            String words,
+            Optional<String> alert) {
 
-        static Item of(ItemReason why, ZoneId zone) {
+        static Item of(ItemReason why, Sky sky) {
+            Instant from = why.item().work().from();
+            Optional<String> alert = Optional.of(why)
+                    .filter(reason -> reason.binding() == Binding.GROUND)
+                    .flatMap(reason -> sky.stops
+                            .of(reason.item().place().operation(), from.minusSeconds(1)))
+                    .map(stop -> stop.message().event());
             return new Item(
                     why.item().place().stage(),
                     why.item().hands().machine(),
-                    why.item().work().from().atZone(zone).toOffsetDateTime(),
+                    from.atZone(sky.zone).toOffsetDateTime(),
                     why.binding().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                    why.words());
+                    alert.map(event -> "the public alert \"" + event + "\" keeps people off until"
+                                    + " then")
+                            .orElse(why.words()),
+                    alert);
         }
     }
 
-    static OrderWhy of(Cycle.Result result, String field, ZoneId zone) {
+    /**
+     * What stands over the field.
+     *
+     * @param stops hours that public alerts take there
+     * @param zone of the farm
+     */
+    record Sky(AlertStops stops, ZoneId zone) {}
+
+    static OrderWhy of(Cycle.Result result, String field, Sky sky) {
         Readiness readiness = result.outlook().fields().stream()
                 .filter(f -> f.item().field().name().equals(field))
                 .map(f -> f.readiness())
                 .findFirst()
                 .orElseThrow();
         return OrderReasons.of(result.problem(), result.outlook().plan(), field)
-                .map(why -> of(why, readiness, zone))
+                .map(why -> of(why, readiness, sky))
                 .orElseGet(() -> absent(result, field, readiness));
     }
 
-    private static OrderWhy of(FieldReason why, Readiness readiness, ZoneId zone) {
+    private static OrderWhy of(FieldReason why, Readiness readiness, Sky sky) {
         return new OrderWhy(
                 why.field(),
                 Optional.of(why.rank()),
                 readiness.score(),
                 why.dayLaterHa(),
-                why.goodUntil().map(at -> at.atZone(zone).toOffsetDateTime()),
+                why.goodUntil().map(at -> at.atZone(sky.zone).toOffsetDateTime()),
                 why.before(),
                 why.words(),
-                why.items().stream().map(item -> Item.of(item, zone)).toList());
+                why.items().stream().map(item -> Item.of(item, sky)).toList());
     }
 
     private static OrderWhy absent(Cycle.Result result, String field, Readiness readiness) {

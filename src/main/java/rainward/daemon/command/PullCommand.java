@@ -4,10 +4,14 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import rainward.daemon.office.AlertDesk;
 import rainward.daemon.office.Office;
+import rainward.daemon.office.PostDesk;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.office.WeatherDesk;
+import rainward.daemon.service.Rounds;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.PullOutcome;
 
@@ -15,7 +19,8 @@ import rainward.weather.source.PullOutcome;
 @Command(
         name = "pull",
         description = {
-            "Ask the weather services for the forecast of every property, and keep it.",
+            "Ask the weather services for the forecast of every property, for what fell and for",
+            "public alerts, and keep it. News of an alert goes to those who get mail.",
             "",
             "Answers that are still fresh by the service's own word are not asked for again."
         })
@@ -29,34 +34,41 @@ public final class PullCommand extends OfficeCommand {
      * @param issuedAt by the service
      * @param fresh true where this pull brought it or confirmed it
      * @param warnings what went wrong or is missing
+     * @param alerts public alerts that stand there
      */
     record Line(
             String property,
             Optional<String> source,
             Optional<OffsetDateTime> issuedAt,
             boolean fresh,
-            List<String> warnings) {
+            List<String> warnings,
+            List<String> alerts) {
 
-        static Line of(WeatherDesk.PropertyPull pulled, ZoneId zone) {
+        static Line of(WeatherDesk.PropertyPull pulled, Office office) {
             PullOutcome outcome = pulled.pull().outcome();
             Optional<ForecastSeries.Stamp> stamp = outcome.series().map(ForecastSeries::stamp);
             boolean failed = outcome instanceof PullOutcome.Failed;
             return new Line(
                     pulled.property(),
                     stamp.map(ForecastSeries.Stamp::source),
-                    stamp.map(s -> s.issuedAt().atZone(zone).toOffsetDateTime()),
+                    stamp.map(s -> s.issuedAt().atZone(office.zone()).toOffsetDateTime()),
                     !failed,
                     outcome instanceof PullOutcome.Failed f
                             ? List.of(f.words())
-                            : outcome.series().map(ForecastSeries::warnings).orElse(List.of()));
+                            : outcome.series().map(ForecastSeries::warnings).orElse(List.of()),
+                    AlertDesk.at(office, pulled.property()).stream()
+                            .map(alert -> alert.message().event())
+                            .toList());
         }
     }
 
     @Override
     protected int work(Office office) {
         WeatherDesk desk = new WeatherDesk(office);
-        List<Line> lines =
-                desk.pullAll().stream().map(p -> Line.of(p, office.zone())).toList();
+        List<WeatherDesk.PropertyPull> pulls = desk.pullAll();
+        // A person who is told here is not the only one: what is news goes into the outbox too.
+        new Rounds(office, desk, new PostDesk(office)).alerts();
+        List<Line> lines = pulls.stream().map(p -> Line.of(p, office)).toList();
         if (lines.isEmpty()) {
             throw Refusal.badInput("There is no property yet to ask the weather for: import fields"
                     + " with `rainward import FILE`.");
@@ -79,6 +91,9 @@ public final class PullCommand extends OfficeCommand {
         String state = line.fresh() ? "" : " (kept from before)";
         String warnings =
                 line.warnings().isEmpty() ? "" : "\n    " + String.join("\n    ", line.warnings());
-        return line.property() + ": " + forecast + state + warnings;
+        String alerts = line.alerts().stream()
+                .map(event -> "\n    public alert: " + event)
+                .collect(Collectors.joining());
+        return line.property() + ": " + forecast + state + warnings + alerts;
     }
 }

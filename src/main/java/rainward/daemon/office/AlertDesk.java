@@ -10,7 +10,9 @@ import rainward.brief.Alert;
 import rainward.brief.LocalAlert;
 import rainward.brief.making.AlertSteps;
 import rainward.daemon.settings.Settings;
+import rainward.cycle.AlertStops;
 import rainward.farm.Property;
+import rainward.farm.Window;
 import rainward.feed.SourceWatch;
 import rainward.feed.alert.AlertFeed;
 import rainward.feed.terms.Service;
@@ -102,6 +104,22 @@ public final class AlertDesk {
         return ledger(books, property).standing().stream()
                 .map(AlertState::alert)
                 .toList();
+    }
+
+    /** The hours that alerts take of a field, as of the last pull. */
+    public static AlertStops stops(Office office, String field, Window horizon) {
+        return new AlertStops(
+                office.store()
+                        .read(books -> books.fields()
+                                .named(field)
+                                .map(known -> at(books, known.property()))
+                                .orElse(List.of())),
+                horizon);
+    }
+
+    /** Alerts that stand at one property, as of the last pull. */
+    public static List<PublicAlert> at(Office office, String property) {
+        return office.store().read(books -> at(books, property));
     }
 
     private static AlertLedger ledger(Books books, String property) {

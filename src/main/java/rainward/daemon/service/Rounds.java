@@ -66,11 +66,17 @@ public final class Rounds {
     /** Asks for the weather, reckons, gives the order out and writes alerts. */
     public Turn turn() {
         List<WeatherDesk.PropertyPull> pulls = pull();
-        List<AlertDesk.Turned> publicAlerts =
-                weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).toList();
-        publicAlerts.forEach(post::writePublic);
+        List<AlertDesk.Turned> publicAlerts = alerts();
         Given given = giveOut("new forecast");
         return new Turn(pulls, given.result(), given.told(), publicAlerts);
+    }
+
+    /** Asks for public alerts and writes what is news to field work to those who want it. */
+    public List<AlertDesk.Turned> alerts() {
+        List<AlertDesk.Turned> news =
+                weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).toList();
+        news.forEach(post::writePublic);
+        return news;
     }
 
     /** Hears of rounds, one after the other. */
@@ -155,7 +161,7 @@ public final class Rounds {
             return Optional.empty();
         }
         pull();
-        weather.pullAlerts().stream().filter(Rounds::mattersToFieldWork).forEach(post::writePublic);
+        alerts();
         Optional<PostDesk.Morning> brief = writeBrief(due);
         send();
         return brief;
