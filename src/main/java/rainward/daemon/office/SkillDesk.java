@@ -5,9 +5,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import rainward.farm.Property;
 import rainward.farm.Window;
+import rainward.feed.ArchivedForecasts;
+import rainward.feed.terms.Service;
 import rainward.input.check.StandVerdict;
 import rainward.store.Books;
 import rainward.store.forecast.LessonBook;
@@ -16,7 +20,9 @@ import rainward.weather.skill.ForecastCase;
 import rainward.weather.skill.Recalibration;
 import rainward.weather.skill.SaidChance;
 import rainward.weather.skill.SeenChance;
+import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.PullOutcome;
+import rainward.weather.source.RawPull;
 
 /** Where chances are held against what came, and what that teaches is kept. */
 public final class SkillDesk {
@@ -26,6 +32,10 @@ public final class SkillDesk {
 
     private static final Duration LEARN_EVERY = Duration.ofHours(20);
     private static final String LEARNED = "learned";
+    private static final String ARCHIVE_READ = "archive read";
+    private static final int ARCHIVED_AT_ONCE = 200;
+    private static final List<String> FORECASTS = List.of(
+            Service.NWS.code(), Service.MET_NORWAY.code(), Service.OPEN_METEO.code());
 
     private final Office office;
     private final PastDesk past;
@@ -38,15 +48,26 @@ public final class SkillDesk {
     /** When lessons were last looked for. */
     record Looked(Instant at) {}
 
-    /** Keeps the chances of a forecast that had not been seen before. */
+    /**
+     * Keeps the chances of a forecast that is new to a property. Whether the service had just sent
+     * it does not matter: of properties that share a cell, only the first one's question goes out.
+     */
     static void layDown(Books books, String property, PullOutcome outcome) {
-        if (outcome instanceof PullOutcome.Fetched fetched) {
-            books.chances().add(property, SaidChance.of(fetched.forecast()));
-        }
+        Optional<ForecastSeries> before = WeatherDesk.forecast(books, property);
+        outcome.series()
+                .filter(series -> !(outcome instanceof PullOutcome.Failed))
+                .filter(series ->
+                        before.filter(old -> sameIssue(old.stamp(), series.stamp())).isEmpty())
+                .ifPresent(series -> books.chances().add(property, SaidChance.of(series)));
+    }
+
+    private static boolean sameIssue(ForecastSeries.Stamp a, ForecastSeries.Stamp b) {
+        return a.source().equals(b.source()) && a.issuedAt().equals(b.issuedAt());
     }
 
     /** Looks once a day what past chances teach, and writes down what is new. */
     public void learn() {
+        readArchive();
         Instant now = office.now();
         office.store().inTransaction(books -> {
             boolean due = books.lastKnown()
@@ -59,6 +80,63 @@ public final class SkillDesk {
             }
             return due;
         });
+    }
+
+    /**
+     * How far the archive has been read into the record.
+     *
+     * @param done properties whose chances are all in it
+     * @param doing properties that are being read for
+     * @param below answers with lower numbers are still to be read for them
+     */
+    record ArchiveRead(Set<String> done, Set<String> doing, long below) {
+
+        static final ArchiveRead NOTHING = new ArchiveRead(Set.of(), Set.of(), Long.MAX_VALUE);
+
+        ArchiveRead finished() {
+            Set<String> all = new TreeSet<>(done);
+            all.addAll(doing);
+            return new ArchiveRead(all, Set.of(), Long.MAX_VALUE);
+        }
+    }
+
+    /**
+     * Reads chances out of answers that were kept before the record began, or before a property
+     * was there; the newest first, a part at a time, so that no round takes long.
+     */
+    public void readArchive() {
+        Instant now = office.now();
+        office.store().inTransaction(books -> {
+            ArchiveRead read = books.lastKnown()
+                    .find(ARCHIVE_READ, ArchiveRead.class)
+                    .orElse(ArchiveRead.NOTHING);
+            if (read.doing().isEmpty()) {
+                Set<String> missing = new TreeSet<>(office.roster().properties().keySet());
+                missing.removeAll(read.done());
+                read = new ArchiveRead(read.done(), missing, Long.MAX_VALUE);
+            }
+            if (!read.doing().isEmpty()) {
+                books.lastKnown().put(ARCHIVE_READ, now, readOn(books, read));
+            }
+            return read;
+        });
+    }
+
+    private ArchiveRead readOn(Books books, ArchiveRead read) {
+        Map<Long, RawPull> answers =
+                books.forecasts().newestOf(FORECASTS, read.below(), ARCHIVED_AT_ONCE);
+        for (RawPull answer : answers.values()) {
+            ArchivedForecasts.Forecast forecast = ArchivedForecasts.of(answer);
+            for (String name : read.doing()) {
+                Optional.ofNullable(office.roster().properties().get(name))
+                        .flatMap(property -> forecast.at(property.place()))
+                        .ifPresent(series -> books.chances().add(name, SaidChance.of(series)));
+            }
+        }
+        long lowest = answers.keySet().stream().mapToLong(id -> id).min().orElse(0);
+        return answers.size() < ARCHIVED_AT_ONCE
+                ? read.finished()
+                : new ArchiveRead(read.done(), read.doing(), lowest);
     }
 
     private void learn(Books books, Property property, Instant now) {

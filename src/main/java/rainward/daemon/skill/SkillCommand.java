@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.office.SkillDesk;
 
 /** Prints how good chances have been. */
 @Command(
@@ -23,6 +24,9 @@ import rainward.daemon.office.Refusal;
         })
 public final class SkillCommand extends OfficeCommand {
 
+    /** Parts of the archive that a person waits for, each two seconds at the most. */
+    private static final int ARCHIVE_PARTS = 10;
+
     @Option(
             names = "--picture",
             paramLabel = "FILE",
@@ -32,6 +36,10 @@ public final class SkillCommand extends OfficeCommand {
 
     @Override
     protected int work(Office office) {
+        SkillDesk desk = new SkillDesk(office);
+        for (int part = 0; part < ARCHIVE_PARTS; part++) {
+            desk.readArchive();
+        }
         SkillSheet sheet = SkillSheet.of(office);
         Optional.ofNullable(picture).ifPresent(file -> draw(sheet, file));
         show(sheet, () -> SkillText.of(sheet));

@@ -78,8 +78,9 @@ public record GridForecast(ReadForecast forecast, List<Coordinate> cell) {
                 && !forecast.end().isBefore(asOf.plus(Duration.ofHours(24)));
     }
 
-    private boolean holds(GeoPoint point) {
-        return PointLocation.isInRing(
+    /** True where the cell is known and a place lies in it. */
+    public boolean holds(GeoPoint point) {
+        return !cell.isEmpty() && PointLocation.isInRing(
                 new Coordinate(point.longitudeDeg(), point.latitudeDeg()),
                 cell.toArray(new Coordinate[0]));
     }

@@ -20,7 +20,10 @@ public final class ChanceRecord {
         this.handle = handle;
     }
 
-    /** Keeps what a forecast said; of one period and class of lead times the one at its middle. */
+    /**
+     * Keeps what a forecast said, in whatever order forecasts come: of one period and class of lead
+     * times the last one before the class's middle, or else the first one after it.
+     */
     public void add(String property, List<SaidChance> said) {
         for (SaidChance chance : said) {
             handle.createUpdate("""
@@ -29,7 +32,10 @@ public final class ChanceRecord {
                             values (:property, :lead, :from, :to, :source, :issued, :chance)
                             on conflict (property, from_at, to_at, lead) do update
                             set source = :source, issued_at = :issued, chance = :chance
-                            where :before_middle
+                            where case
+                              when from_at - issued_at >= :middle then
+                                :before_middle and :issued > issued_at
+                              else :before_middle or :issued < issued_at end
                             """)
                     .bind("property", property)
                     .bind("lead", chance.lead().name())
@@ -38,6 +44,7 @@ public final class ChanceRecord {
                     .bind("source", chance.source())
                     .bind("issued", chance.issuedAt().toEpochMilli())
                     .bind("chance", chance.probability())
+                    .bind("middle", Math.round(chance.lead().middleHours() * 3_600_000))
                     .bind("before_middle", chance.leadHours() >= chance.lead().middleHours())
                     .execute();
         }

@@ -3,7 +3,9 @@ package rainward.store.forecast;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -64,6 +66,28 @@ public final class ForecastArchive {
                 .bind("to", to.toEpochMilli())
                 .map(Line.of(ForecastArchive::pull))
                 .list();
+    }
+
+    /**
+     * Good answers of some services, the newest first, with their numbers.
+     *
+     * @param sources short names of the services
+     * @param below only answers with lower numbers
+     * @param most of them
+     */
+    public Map<Long, RawPull> newestOf(List<String> sources, long below, int most) {
+        Map<Long, RawPull> all = new LinkedHashMap<>();
+        handle.createQuery("""
+                        select * from forecast_pull
+                        where id < :below and status = 200 and source in (<sources>)
+                        order by id desc limit :most
+                        """)
+                .bindList("sources", sources)
+                .bind("below", below)
+                .bind("most", most)
+                .map((row, context) -> all.put(row.getLong("id"), pull(row, context)))
+                .list();
+        return all;
     }
 
     /** Lets go of answers that came before a moment. */
