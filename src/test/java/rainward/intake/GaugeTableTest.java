@@ -75,6 +75,11 @@ class GaugeTableTest {
                         + " time, 2026-07-14 06:30.",
                 "Kettle,2026-07-14,-1|rain_in = \"-1\"; must be a number from 0 to 19.",
                 "Kettle,2026-07-14,NaN|rain_in = \"NaN\"; must be a number from 0 to 19.",
+                "Kettle,2026-07-14,Infinity|rain_in = \"Infinity\"; must be a number from 0 to 19.",
+                "Kettle,2026-07-14,19.1|rain_in = \"19.1\"; must be a number from 0 to 19.",
+                "Kettle,2026-07-14,x|rain_in = \"x\"; must be a number from 0 to 19.",
+                "Kettle,2026-02-30,1|read = \"2026-02-30\"; must be a date, 2026-07-14, or a date and"
+                        + " time, 2026-07-14 06:30.",
                 "Kettle,2026-07-14,|rain_in is missing; give either rain_in or rain_mm.",
                 "Kettle,2027-07-14,1|read = \"2027-07-14\"; must not be still to come.",
             })

@@ -37,6 +37,9 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
     private static final Duration HOUR = Duration.ofHours(1);
     private static final Duration DAY = Duration.ofDays(1);
 
+    /** How far two clocks may differ before one of them is wrong. */
+    private static final Duration CLOCKS_APART = Duration.ofMinutes(5);
+
     public RainRows {
         rain = List.copyOf(rain);
         air = List.copyOf(air);
@@ -60,10 +63,14 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
         List<RainObservation> rain = new ArrayList<>();
         for (JsonNode row : root.path("data")) {
             Optional<Instant> end = Spans.time(row.path("end_valid").asText(""));
-            mm(row.path("precip_in"), "inch", "stage4", notes)
-                    .ifPresent(mm -> end.ifPresentOrElse(
-                            e -> rain.add(fallen(copy, "stage4", HOUR, e, mm)),
-                            () -> notes.leftOut("stage4", "it has no time")));
+            if (end.isEmpty()) {
+                notes.leftOut("stage4", "it has no time");
+            } else if (ahead(copy, end.get())) {
+                notes.leftOut("stage4", "its hour is not over: " + end.get());
+            } else {
+                mm(row.path("precip_in"), "inch", "stage4", notes)
+                        .ifPresent(mm -> rain.add(fallen(copy, "stage4", HOUR, end.get(), mm)));
+            }
         }
         return new RainRows(rain, notes.all());
     }
@@ -86,6 +93,8 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
                 notes.leftOut("acis", "nothing is known of " + row.path(0).asText());
             } else if (end.isEmpty()) {
                 notes.leftOut("acis", "'" + Json.cut(row.path(0).asText()) + "' is no date");
+            } else if (ahead(copy, end.get())) {
+                notes.leftOut("acis", "its day is not over: " + end.get());
             } else {
                 mm(row.path(1), "mm", "acis", notes)
                         .ifPresent(mm -> rain.add(fallen(copy, "acis", DAY, end.get(), mm)));
@@ -126,6 +135,11 @@ public record RainRows(List<RainObservation> rain, List<StationAir> air, List<St
                 .flatMap(report -> report.air().stream())
                 .forEach(air -> byHour.put(air.hour(), air));
         return List.copyOf(byHour.values());
+    }
+
+    /** What ends after the answer came has not fallen, or not all of it. */
+    private static boolean ahead(Copy copy, Instant end) {
+        return end.isAfter(copy.times().fetchedAt().plus(CLOCKS_APART));
     }
 
     private static RainObservation fallen(
