@@ -62,9 +62,8 @@ public final class ArchivedForecasts {
     private static Forecast ofCell(Copy copy) throws Unreadable {
         GridForecast grid = GridForecast.read(copy);
         Instant came = copy.times().fetchedAt();
-        return place -> grid.holds(place)
-                ? grid.series(place, new Round(came), came)
-                : Optional.empty();
+        return place ->
+                grid.holds(place) ? grid.series(place, new Round(came), came) : Optional.empty();
     }
 
     /** A point's answer speaks of the place in the question. */

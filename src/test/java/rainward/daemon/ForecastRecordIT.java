@@ -49,16 +49,16 @@ class ForecastRecordIT {
         try (Store store = Store.open(home)) {
             store.inTransaction(books -> {
                 for (int day = 13; day < 17; day++) {
-                    Instant issued =
-                            Instant.parse("2026-07-" + day + "T07:40:00Z");
-                    books.forecasts().add(new RawPull(
-                            "nws",
-                            "http://forecast.invalid/gridpoints/RWD/41,33",
-                            200,
-                            Map.of(),
-                            body("nws-" + place + "-202607" + day + "T0740Z.json"),
-                            issued.plus(Duration.ofMinutes(20)),
-                            Optional.of(issued)));
+                    Instant issued = Instant.parse("2026-07-" + day + "T07:40:00Z");
+                    books.forecasts()
+                            .add(new RawPull(
+                                    "nws",
+                                    "http://forecast.invalid/gridpoints/RWD/41,33",
+                                    200,
+                                    Map.of(),
+                                    body("nws-" + place + "-202607" + day + "T0740Z.json"),
+                                    issued.plus(Duration.ofMinutes(20)),
+                                    Optional.of(issued)));
                 }
                 return place;
             });
@@ -133,8 +133,7 @@ class ForecastRecordIT {
                         .sorted(Comparator.comparing(RawPull::fetchedAt))
                         .forEach(pull -> ArchivedForecasts.of(pull)
                                 .at(new GeoPoint(42.071, -84.655))
-                                .ifPresent(s -> books.chances()
-                                        .add("in order", SaidChance.of(s))));
+                                .ifPresent(s -> books.chances().add("in order", SaidChance.of(s))));
                 return PROPERTY;
             });
         }
@@ -148,7 +147,8 @@ class ForecastRecordIT {
                     .willReturn(Sky.json(Sky.fixture("nws-point.json"))));
             sky.on(Sky.GRID, Sky.json(Sky.fixture("nws-grid.json")));
             Desk desk = new Desk(home, Sky.NOW)
-                    .withSettings(Desk.crew().replace("[\"acis\"]", "[]") + """
+                    .withSettings(Desk.crew().replace("[\"acis\"]", "[]")
+                            + """
 
                             [weather.address]
                             nws = "%s"

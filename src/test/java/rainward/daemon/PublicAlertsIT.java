@@ -41,7 +41,8 @@ class PublicAlertsIT {
                 .atPriority(9)
                 .willReturn(aResponse().proxiedFrom(weather.address().toString())));
         desk = new Desk(home, InventedWeather.MONDAY)
-                .withSettings(Desk.crew().replace("[crew]", "traces = 20\n\n[crew]") + """
+                .withSettings(Desk.crew().replace("[crew]", "traces = 20\n\n[crew]")
+                        + """
 
                         [order]
                         thinking = "0.05 s"
@@ -95,7 +96,9 @@ class PublicAlertsIT {
 
         JsonNode why = desk.type("order", "--why", field, "--json").json();
 
-        assertThat(OffsetDateTime.parse(first.path("start").asText()).toInstant().isBefore(END))
+        assertThat(OffsetDateTime.parse(first.path("start").asText())
+                        .toInstant()
+                        .isBefore(END))
                 .as("work starts before the end")
                 .isEqualTo(!stops);
         assertThat(why.toString().contains("the public alert \\\"" + event))

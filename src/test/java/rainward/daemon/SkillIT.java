@@ -11,6 +11,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
@@ -19,8 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.daemon.demo.InventedWeather;
 import rainward.farm.Window;
+import rainward.input.check.StandVerdict;
 import rainward.store.Books;
 import rainward.store.Store;
+import rainward.store.journal.JournalEntry;
+import rainward.store.journal.StandBook;
 import rainward.weather.rain.RainObservation;
 import rainward.weather.skill.SaidChance;
 
@@ -119,6 +124,62 @@ class SkillIT {
         assertThat(drawn.getWidth()).isGreaterThan(600);
         assertThat(desk.type("ready", "--json").out())
                 .contains("chances of rain are corrected by what past forecasts came to");
+    }
+
+    /** Eighty looks at fields that were given chance p and came up with chance p. */
+    private void look() {
+        try (Store store = Store.open(home)) {
+            store.inTransaction(books -> {
+                var random = new SplittableRandom(11);
+                for (int i = 0; i < 80; i++) {
+                    double p = 0.3 + random.nextInt(0, 7) / 10.0;
+                    boolean up = random.nextDouble() < p;
+                    Instant at = Instant.parse("2026-07-01T15:00:00Z").plusSeconds(3600L * i);
+                    books.stands()
+                            .add(new StandBook.StandCheck(
+                                    "MP1 Orchard Strip",
+                                    up ? StandVerdict.UP : StandVerdict.THIN,
+                                    Optional.of("clover and turnip"),
+                                    new StandBook.Finding(
+                                            OptionalDouble.empty(),
+                                            OptionalDouble.of(p),
+                                            Optional.empty(),
+                                            Optional.empty()),
+                                    new JournalEntry.Said(at, at, "Dell")));
+                }
+                return 80;
+            });
+        }
+    }
+
+    @Test
+    void ourOwnChanceStandsBesideWhatCameUpInTextNumbersAndPicture() throws IOException {
+        remember();
+        look();
+        Path picture = Path.of("/tmp/weather-skill.png");
+
+        JsonNode stands = desk.type("skill", "--json", "--picture", picture.toString())
+                .json()
+                .path("stands");
+
+        assertThat(stands.path("checks").asInt()).isEqualTo(80);
+        double told = 0;
+        int cases = 0;
+        for (JsonNode row : stands.path("reliability").path("rows")) {
+            cases += row.path("cases").asInt();
+            told += row.path("cases").asInt() * row.path("forecastProbability").asDouble();
+            // Said and seen agree, so that nine in ten ranges should hold what was said.
+            assertThat(row.path("forecastProbability").asDouble())
+                    .isBetween(
+                            row.path("lowFraction").asDouble() - 0.15,
+                            row.path("highFraction").asDouble() + 0.15);
+        }
+        assertThat(cases).isEqualTo(80);
+        assertThat(told / 80).isBetween(0.5, 0.7);
+        assertThat(stands.path("score").path("brierScore").asDouble()).isBetween(0.1, 0.25);
+        assertThat(desk.type("skill").out())
+                .contains("Our chance of a stand against 80 stand checks");
+        assertThat(ImageIO.read(picture.toFile()).getWidth()).isGreaterThan(600);
     }
 
     @Test

@@ -132,12 +132,30 @@ class FieldDoorsTest {
 
     static Stream<Door> doors() {
         List<Door> doors = new ArrayList<>();
-        air(doors, Service.NWS, "temperature", "dewpoint", "relativeHumidity", "windSpeed",
+        air(
+                doors,
+                Service.NWS,
+                "temperature",
+                "dewpoint",
+                "relativeHumidity",
+                "windSpeed",
                 "skyCover");
-        air(doors, Service.MET, "air_temperature", "dew_point_temperature", "relative_humidity",
-                "wind_speed", "cloud_area_fraction");
-        air(doors, Service.OPEN_METEO, "temperature_2m", "dew_point_2m", "relative_humidity_2m",
-                "wind_speed_10m", "cloud_cover");
+        air(
+                doors,
+                Service.MET,
+                "air_temperature",
+                "dew_point_temperature",
+                "relative_humidity",
+                "wind_speed",
+                "cloud_area_fraction");
+        air(
+                doors,
+                Service.OPEN_METEO,
+                "temperature_2m",
+                "dew_point_2m",
+                "relative_humidity_2m",
+                "wind_speed_10m",
+                "cloud_cover");
         rain(doors, Service.NWS, "quantitativePrecipitation", "probabilityOfPrecipitation");
         rain(doors, Service.MET, "precipitation_amount", "probability_of_precipitation");
         rain(doors, Service.OPEN_METEO, "precipitation", "precipitation_probability");
@@ -201,8 +219,7 @@ class FieldDoorsTest {
     }
 
     static Stream<Arguments> badIntervals() {
-        return doors()
-                .filter(door -> door.service() == Service.NWS)
+        return doors().filter(door -> door.service() == Service.NWS)
                 .flatMap(door -> Stream.of(
                                 "2026-07-15T12:00:00+00:00/2026-07-15T11:00:00+00:00",
                                 "2026-07-15T12:00:00+00:00/PT0S",
@@ -239,7 +256,8 @@ class FieldDoorsTest {
             values.add(values.get(1).deepCopy());
             ReadForecast twice = Service.NWS.read(root);
             assertThat(door.layer().apply(twice)).isEqualTo(fair);
-            assertThat(twice.notes()).anyMatch(n -> n.startsWith(door.field()) && n.contains("overlap"));
+            assertThat(twice.notes())
+                    .anyMatch(n -> n.startsWith(door.field()) && n.contains("overlap"));
             values.remove(values.size() - 1);
             values.remove(1);
             assertThat(door.layer().apply(Service.NWS.read(root))).hasSize(fair.size() - 1);
@@ -257,8 +275,14 @@ class FieldDoorsTest {
     }
 
     static Stream<Arguments> badTimes() {
-        return Stream.of("\"x\"", "null", "1e30", "99999999999999999", "-99999999999999999",
-                        "29999999999999999", "{}")
+        return Stream.of(
+                        "\"x\"",
+                        "null",
+                        "1e30",
+                        "99999999999999999",
+                        "-99999999999999999",
+                        "29999999999999999",
+                        "{}")
                 .flatMap(time -> Stream.of(
                         Arguments.of(Service.MET, "/properties/timeseries/3", time),
                         Arguments.of(Service.OPEN_METEO, "/hourly/time", time)));
@@ -278,8 +302,8 @@ class FieldDoorsTest {
         ReadForecast read = service.read(root);
 
         doors().filter(d -> d.service() == service).forEach(door -> assertSound(door, read));
-        var place = new ReadForecast.Place(
-                rainward.feed.terms.Service.MET_NORWAY, Sky.FARM, Sky.NOW);
+        var place =
+                new ReadForecast.Place(rainward.feed.terms.Service.MET_NORWAY, Sky.FARM, Sky.NOW);
         assertThat(read.series(place, Sky.NOW, List.of())).isPresent();
     }
 }

@@ -67,8 +67,8 @@ record OrderWhy(
             Instant from = why.item().work().from();
             Optional<String> alert = Optional.of(why)
                     .filter(reason -> reason.binding() == Binding.GROUND)
-                    .flatMap(reason -> sky.stops
-                            .of(reason.item().place().operation(), from.minusSeconds(1)))
+                    .flatMap(reason ->
+                            sky.stops.of(reason.item().place().operation(), from.minusSeconds(1)))
                     .map(stop -> stop.message().event());
             return new Item(
                     why.item().place().stage(),

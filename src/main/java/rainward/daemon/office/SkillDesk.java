@@ -34,8 +34,8 @@ public final class SkillDesk {
     private static final String LEARNED = "learned";
     private static final String ARCHIVE_READ = "archive read";
     private static final int ARCHIVED_AT_ONCE = 200;
-    private static final List<String> FORECASTS = List.of(
-            Service.NWS.code(), Service.MET_NORWAY.code(), Service.OPEN_METEO.code());
+    private static final List<String> FORECASTS =
+            List.of(Service.NWS.code(), Service.MET_NORWAY.code(), Service.OPEN_METEO.code());
 
     private final Office office;
     private final PastDesk past;
@@ -56,8 +56,8 @@ public final class SkillDesk {
         Optional<ForecastSeries> before = WeatherDesk.forecast(books, property);
         outcome.series()
                 .filter(series -> !(outcome instanceof PullOutcome.Failed))
-                .filter(series ->
-                        before.filter(old -> sameIssue(old.stamp(), series.stamp())).isEmpty())
+                .filter(series -> before.filter(old -> sameIssue(old.stamp(), series.stamp()))
+                        .isEmpty())
                 .ifPresent(series -> books.chances().add(property, SaidChance.of(series)));
     }
 
@@ -101,8 +101,8 @@ public final class SkillDesk {
     }
 
     /**
-     * Reads chances out of answers that were kept before the record began, or before a property
-     * was there; the newest first, a part at a time, so that no round takes long.
+     * Reads chances out of answers that were kept before the record began, or before a property was
+     * there; the newest first, a part at a time, so that no round takes long.
      */
     public void readArchive() {
         Instant now = office.now();

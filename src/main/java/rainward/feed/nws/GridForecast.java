@@ -80,9 +80,10 @@ public record GridForecast(ReadForecast forecast, List<Coordinate> cell) {
 
     /** True where the cell is known and a place lies in it. */
     public boolean holds(GeoPoint point) {
-        return !cell.isEmpty() && PointLocation.isInRing(
-                new Coordinate(point.longitudeDeg(), point.latitudeDeg()),
-                cell.toArray(new Coordinate[0]));
+        return !cell.isEmpty()
+                && PointLocation.isInRing(
+                        new Coordinate(point.longitudeDeg(), point.latitudeDeg()),
+                        cell.toArray(new Coordinate[0]));
     }
 
     /** Middle of the cell: all fields in one cell share it. */

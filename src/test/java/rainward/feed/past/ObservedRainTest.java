@@ -1,5 +1,6 @@
 package rainward.feed.past;
 
+import static com.github.tomakehurst.wiremock.client.WireMock.aResponse;
 import static com.github.tomakehurst.wiremock.client.WireMock.containing;
 import static com.github.tomakehurst.wiremock.client.WireMock.equalTo;
 import static com.github.tomakehurst.wiremock.client.WireMock.getRequestedFor;
@@ -10,12 +11,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static rainward.feed.Sky.NOW;
 
+import com.github.tomakehurst.wiremock.client.ResponseDefinitionBuilder;
+import com.github.tomakehurst.wiremock.http.Fault;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import rainward.farm.Window;
 import rainward.feed.Sky;
 import rainward.feed.past.ObservedRain.Days;
@@ -95,10 +102,7 @@ class ObservedRainTest {
 
     @Test
     void textInsteadOfDataIsAnErrorToo() {
-        sky.on(
-                "/json/stage4.py",
-                com.github.tomakehurst.wiremock.client.WireMock.aResponse()
-                        .withBody("ERROR: server over capacity"));
+        sky.on("/json/stage4.py", aResponse().withBody("ERROR: server over capacity"));
         assertThat(rain.hourly(Sky.FARM, DAY, NOW).notes().get(0)).startsWith("stage4 sent a JSON");
     }
 
@@ -127,6 +131,67 @@ class ObservedRainTest {
         assertThat(fallen.rain()).hasSize(2);
         assertThat(fallen.answers()).hasSize(4);
         assertThat(sky.asked("/stations/KFAR/observations")).isZero();
+    }
+
+    /** Trouble of the nearest station; the user hears of it, the next one answers for it. */
+    static Stream<Arguments> trouble() {
+        return Stream.of(
+                Arguments.of("404", Sky.problem(404, "NotFound"), "404", 1),
+                Arguments.of("500", Sky.problem(500, "UnexpectedProblem"), "500", 3),
+                Arguments.of("502", Sky.page(502), "502", 3),
+                Arguments.of("503", Sky.problem(503, "UnavailableWebService"), "503", 3),
+                Arguments.of("page", Sky.page(200), "a web page instead of data", 3),
+                Arguments.of("empty", Sky.json(""), "an empty answer", 3),
+                Arguments.of("cut", Sky.json(reports().substring(0, 150)), "not whole", 3),
+                Arguments.of("null", Sky.json("{\"features\":null}"), "without any features", 3),
+                Arguments.of(
+                        "hung up",
+                        aResponse().withFault(Fault.CONNECTION_RESET_BY_PEER),
+                        "broke the connection off",
+                        9),
+                Arguments.of(
+                        "no rain in any report",
+                        Sky.json("{\"features\":[" + report("2026-07-15T09:53:00Z", "null") + "]}"),
+                        "it is not given at",
+                        1),
+                Arguments.of(
+                        "failed its own check",
+                        Sky.json("{\"features\":["
+                                + report(
+                                        "2026-07-15T09:53:00Z",
+                                        "{\"unitCode\":\"wmoUnit:mm\",\"value\":9,"
+                                                + "\"qualityControl\":\"X\"}")
+                                + "]}"),
+                        "failed the service's own check (X)",
+                        1),
+                Arguments.of(
+                        "unknown unit",
+                        Sky.json("{\"features\":["
+                                + report(
+                                        "2026-07-15T09:53:00Z",
+                                        "{\"unitCode\":\"wmoUnit:cubit\",\"value\":9}")
+                                + "]}"),
+                        "its unit 'wmoUnit:cubit' is unknown",
+                        1));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("trouble")
+    void aStationInTroubleIsNamedAndTheNextOneAnswers(
+            String what, ResponseDefinitionBuilder answer, String words, int most) {
+        sky.on(Sky.POINT, Sky.json(Sky.fixture("nws-point.json")));
+        sky.on(
+                Sky.GRID + "/stations",
+                Sky.json("{\"features\":[{\"properties\":{\"stationIdentifier\":\"KBAD\"}},"
+                        + "{\"properties\":{\"stationIdentifier\":\"KXYZ\"}}]}"));
+        sky.on("/stations/KBAD/observations", answer);
+        sky.on("/stations/KXYZ/observations", Sky.json(reports()));
+
+        Fallen fallen = rain.nearestStations(Sky.FARM, NOW);
+
+        assertThat(fallen.notes()).as(what).anyMatch(note -> note.contains(words));
+        assertThat(fallen.rain()).hasSize(2);
+        assertThat(sky.asked("/stations/KBAD/observations")).isBetween(1, most);
     }
 
     @Test

@@ -23,8 +23,9 @@ class RainDoorsTest {
             "{\"gridi\":7,\"data\":[{\"end_valid\":\"2026-07-14T01:00:00Z\",\"precip_in\":0.1},"
                     + "{\"end_valid\":%s,\"precip_in\":%s}]}";
     private static final String DAYS = "{\"data\":[[\"2026-07-13\",3.5],[%s,%s]]}";
-    private static final String REPORT = "{\"properties\":{\"timestamp\":\"2026-07-15T0%d:53:00+00:00\","
-            + "\"temperature\":%s,\"dewpoint\":%s,\"windSpeed\":%s,\"precipitationLastHour\":%s}}";
+    private static final String REPORT =
+            "{\"properties\":{\"timestamp\":\"2026-07-15T0%d:53:00+00:00\","
+                    + "\"temperature\":%s,\"dewpoint\":%s,\"windSpeed\":%s,\"precipitationLastHour\":%s}}";
     private static final String TEMP = value("wmoUnit:degC", "21");
     private static final String DEW = value("wmoUnit:degC", "15");
     private static final String WIND = value("wmoUnit:km_h-1", "9");
@@ -37,8 +38,8 @@ class RainDoorsTest {
     private static RainRows read(PoliteClient.Reader<RainRows> reader, String text)
             throws Unreadable {
         byte[] body = text.getBytes(StandardCharsets.UTF_8);
-        return reader.read(new Copy(
-                "made", Map.of(), body, Sha256.of(body), new Times(Sky.NOW, Sky.NOW)));
+        return reader.read(
+                new Copy("made", Map.of(), body, Sha256.of(body), new Times(Sky.NOW, Sky.NOW)));
     }
 
     static Stream<String> badAmounts() {
@@ -49,8 +50,8 @@ class RainDoorsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("badAmounts")
     void badAmountOfAnAnalysisIsLeftOutAndNamed(String bad) throws Unreadable {
-        RainRows hours = read(
-                RainRows::stageFour, HOURS.formatted("\"2026-07-14T02:00:00Z\"", bad));
+        RainRows hours =
+                read(RainRows::stageFour, HOURS.formatted("\"2026-07-14T02:00:00Z\"", bad));
         RainRows days = read(RainRows::acis, DAYS.formatted("\"2026-07-14\"", bad));
 
         assertThat(hours.rain()).hasSize(1).allMatch(r -> Math.abs(r.amountMm() - 2.54) < 1e-9);
@@ -63,8 +64,8 @@ class RainDoorsTest {
     @ParameterizedTest(name = "on {0}")
     @CsvSource({"x", "2026-02-30", "''", "2026-07-16", "9999-12-31"})
     void timeThatIsNoneOrStillToComeIsLeftOutAndNamed(String date) throws Unreadable {
-        RainRows hours = read(
-                RainRows::stageFour, HOURS.formatted("\"" + date + "T02:00:00Z\"", "0.2"));
+        RainRows hours =
+                read(RainRows::stageFour, HOURS.formatted("\"" + date + "T02:00:00Z\"", "0.2"));
         RainRows days = read(RainRows::acis, DAYS.formatted("\"" + date + "\"", "4"));
 
         assertThat(hours.rain()).hasSize(1);
@@ -74,25 +75,20 @@ class RainDoorsTest {
     }
 
     static Stream<Arguments> badReports() {
-        return Stream.of(
-                        "NaN", "1e9", "-1e9", "\"x\"", "true", "[1]", "Infinity")
+        return Stream.of("NaN", "1e9", "-1e9", "\"x\"", "true", "[1]", "Infinity")
                 .flatMap(bad -> Stream.of(
                         Arguments.of(
                                 "temperature",
-                                REPORT.formatted(
-                                        8, value("wmoUnit:degC", bad), DEW, WIND, RAIN)),
+                                REPORT.formatted(8, value("wmoUnit:degC", bad), DEW, WIND, RAIN)),
                         Arguments.of(
                                 "dewpoint",
-                                REPORT.formatted(
-                                        8, TEMP, value("wmoUnit:degC", bad), WIND, RAIN)),
+                                REPORT.formatted(8, TEMP, value("wmoUnit:degC", bad), WIND, RAIN)),
                         Arguments.of(
                                 "windSpeed",
-                                REPORT.formatted(
-                                        8, TEMP, DEW, value("wmoUnit:m_s-1", bad), RAIN)),
+                                REPORT.formatted(8, TEMP, DEW, value("wmoUnit:m_s-1", bad), RAIN)),
                         Arguments.of(
                                 "precipitationLastHour",
-                                REPORT.formatted(
-                                        8, TEMP, DEW, WIND, value("wmoUnit:mm", bad)))));
+                                REPORT.formatted(8, TEMP, DEW, WIND, value("wmoUnit:mm", bad)))));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
