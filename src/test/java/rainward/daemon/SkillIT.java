@@ -156,7 +156,7 @@ class SkillIT {
     void ourOwnChanceStandsBesideWhatCameUpInTextNumbersAndPicture() throws IOException {
         remember();
         look();
-        Path picture = Path.of("/tmp/weather-skill.png");
+        Path picture = home.resolve("skill.png");
 
         JsonNode stands = desk.type("skill", "--json", "--picture", picture.toString())
                 .json()
