@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
-import rainward.feed.ArchivedForecasts;
+import rainward.feed.recorded.ArchivedForecasts;
 import rainward.feed.Sky;
 import rainward.store.Store;
 import rainward.weather.rain.RainObservation;

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rainward.farm.Property;
 import rainward.farm.Window;
-import rainward.feed.ArchivedForecasts;
+import rainward.feed.recorded.ArchivedForecasts;
 import rainward.feed.terms.Service;
 import rainward.input.check.StandVerdict;
 import rainward.store.Books;

@@ -12,7 +12,6 @@ import rainward.brief.Alert.Step;
 import rainward.weather.alert.AlertLedger;
 import rainward.weather.alert.PublicAlert;
 import rainward.weather.alert.PublicAlert.Severity;
-import rainward.weather.alert.PublicAlert.Type;
 
 /** What is news of a public alert, and what is not. */
 class AlertStepsTest {
@@ -23,7 +22,7 @@ class AlertStepsTest {
     private AlertLedger ledger = AlertLedger.EMPTY;
     private Instant now = NOW;
 
-    private static PublicAlert alert(String id, Type type, Instant end, String... replaces) {
+    private static PublicAlert alert(String id, PublicAlert.Type type, Instant end, String... replaces) {
         return new PublicAlert(
                 id,
                 new PublicAlert.Message(
@@ -44,16 +43,16 @@ class AlertStepsTest {
 
     @Test
     void itsIssueIsNewsOnce() {
-        assertThat(see(alert("1", Type.ALERT, END))).containsExactly(Step.OPENED);
-        assertThat(see(alert("1", Type.ALERT, END))).isEmpty();
+        assertThat(see(alert("1", PublicAlert.Type.ALERT, END))).containsExactly(Step.OPENED);
+        assertThat(see(alert("1", PublicAlert.Type.ALERT, END))).isEmpty();
     }
 
     @Test
     void otherHoursAreNewsOtherWordsAreNot() {
-        see(alert("1", Type.ALERT, END));
+        see(alert("1", PublicAlert.Type.ALERT, END));
 
-        assertThat(see(alert("2", Type.UPDATE, END, "1"))).isEmpty();
-        assertThat(see(alert("3", Type.UPDATE, END.plusSeconds(7200), "2")))
+        assertThat(see(alert("2", PublicAlert.Type.UPDATE, END, "1"))).isEmpty();
+        assertThat(see(alert("3", PublicAlert.Type.UPDATE, END.plusSeconds(7200), "2")))
                 .containsExactly(Step.CHANGED);
         assertThat(AlertSteps.between(AlertLedger.EMPTY, ledger, now))
                 .singleElement()
@@ -62,16 +61,16 @@ class AlertStepsTest {
 
     @Test
     void aCancellationIsNews() {
-        see(alert("1", Type.ALERT, END));
+        see(alert("1", PublicAlert.Type.ALERT, END));
 
-        assertThat(see(alert("2", Type.CANCEL, END, "1"))).containsExactly(Step.CLOSED);
-        assertThat(see(alert("2", Type.CANCEL, END, "1"))).isEmpty();
+        assertThat(see(alert("2", PublicAlert.Type.CANCEL, END, "1"))).containsExactly(Step.CLOSED);
+        assertThat(see(alert("2", PublicAlert.Type.CANCEL, END, "1"))).isEmpty();
     }
 
     @Test
     void anUpdateThatStandsBeforeItsAlertInTheListIsOneNews() {
-        PublicAlert first = alert("1", Type.ALERT, END);
-        PublicAlert update = sent(1, alert("2", Type.UPDATE, END.plusSeconds(7200), "1"));
+        PublicAlert first = alert("1", PublicAlert.Type.ALERT, END);
+        PublicAlert update = sent(1, alert("2", PublicAlert.Type.UPDATE, END.plusSeconds(7200), "1"));
 
         assertThat(see(update, first)).containsExactly(Step.OPENED);
         assertThat(AlertSteps.between(AlertLedger.EMPTY, ledger, now))
@@ -81,18 +80,18 @@ class AlertStepsTest {
 
     @Test
     void whatALaggingEdgeStillShowsIsNoNews() {
-        PublicAlert first = alert("1", Type.ALERT, END);
-        assertThat(see(sent(1, alert("2", Type.UPDATE, END, "1")))).containsExactly(Step.OPENED);
+        PublicAlert first = alert("1", PublicAlert.Type.ALERT, END);
+        assertThat(see(sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1")))).containsExactly(Step.OPENED);
         assertThat(see(first)).as("the update is known, its alert is not").isEmpty();
-        assertThat(see(sent(2, alert("3", Type.CANCEL, END, "2", "1"))))
+        assertThat(see(sent(2, alert("3", PublicAlert.Type.CANCEL, END, "2", "1"))))
                 .containsExactly(Step.CLOSED);
-        assertThat(see(first, sent(1, alert("2", Type.UPDATE, END, "1")))).isEmpty();
+        assertThat(see(first, sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1")))).isEmpty();
     }
 
     @Test
     void aCancellationOfWhatWasNeverSeenIsNoNewsAndNeitherIsWhatItCancels() {
-        assertThat(see(sent(2, alert("3", Type.CANCEL, END, "1")))).isEmpty();
-        assertThat(see(alert("1", Type.ALERT, END))).isEmpty();
+        assertThat(see(sent(2, alert("3", PublicAlert.Type.CANCEL, END, "1")))).isEmpty();
+        assertThat(see(alert("1", PublicAlert.Type.ALERT, END))).isEmpty();
         assertThat(ledger.standing()).isEmpty();
     }
 
@@ -111,7 +110,7 @@ class AlertStepsTest {
 
     @Test
     void goneFromTwoAnswersIsNewsFromOneIsNot() {
-        see(alert("1", Type.ALERT, END));
+        see(alert("1", PublicAlert.Type.ALERT, END));
 
         assertThat(see()).isEmpty();
         assertThat(see()).containsExactly(Step.CLOSED);
@@ -120,10 +119,10 @@ class AlertStepsTest {
 
     @Test
     void theEndOfItsOwnHoursIsNone() {
-        see(alert("1", Type.ALERT, NOW.plusSeconds(300)));
+        see(alert("1", PublicAlert.Type.ALERT, NOW.plusSeconds(300)));
         now = NOW.plusSeconds(400);
 
-        assertThat(see(alert("1", Type.ALERT, NOW.plusSeconds(300)))).isEmpty();
+        assertThat(see(alert("1", PublicAlert.Type.ALERT, NOW.plusSeconds(300)))).isEmpty();
         assertThat(see()).isEmpty();
     }
 }

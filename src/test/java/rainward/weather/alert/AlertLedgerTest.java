@@ -15,7 +15,6 @@ import rainward.weather.alert.PublicAlert.Message;
 import rainward.weather.alert.PublicAlert.Rank;
 import rainward.weather.alert.PublicAlert.Severity;
 import rainward.weather.alert.PublicAlert.Times;
-import rainward.weather.alert.PublicAlert.Type;
 
 /**
  * Alerts through time: kept once, ended by word or by their own times, unknown while nobody sees.
@@ -23,7 +22,7 @@ import rainward.weather.alert.PublicAlert.Type;
 class AlertLedgerTest {
 
     private static final Instant NOW = Instant.parse("2026-07-15T18:00:00Z");
-    private static final PublicAlert WATCH = alert("1", Type.ALERT, Set.of());
+    private static final PublicAlert WATCH = alert("1", PublicAlert.Type.ALERT, Set.of());
 
     @Test
     void anAlertIsKeptOnce() {
@@ -36,7 +35,7 @@ class AlertLedgerTest {
 
     @Test
     void anUpdateReplacesItInTheSameChain() {
-        var update = alert("2", Type.UPDATE, Set.of("1"));
+        var update = alert("2", PublicAlert.Type.UPDATE, Set.of("1"));
         var step = seen(WATCH).after(Optional.of(List.of(update)), minutes(2));
         assertThat(chain(step, "2")).isEqualTo("1");
         assertThat(state(step, "1")).isEqualTo(State.REPLACED);
@@ -46,7 +45,7 @@ class AlertLedgerTest {
 
     @Test
     void aCancellationEndsItAtOnce() {
-        var cancel = alert("3", Type.CANCEL, Set.of("1"));
+        var cancel = alert("3", PublicAlert.Type.CANCEL, Set.of("1"));
         var step = seen(WATCH).after(Optional.of(List.of(cancel)), minutes(2));
         assertThat(chain(step, "3")).isEqualTo("1");
         assertThat(state(step, "1")).isEqualTo(State.ENDED);
@@ -55,7 +54,7 @@ class AlertLedgerTest {
 
     @Test
     void anUpdateOfSomethingNeverSeenBeginsAChain() {
-        var update = alert("2", Type.UPDATE, Set.of("0"));
+        var update = alert("2", PublicAlert.Type.UPDATE, Set.of("0"));
         var step = AlertLedger.EMPTY.after(Optional.of(List.of(update)), NOW);
         assertThat(chain(step, "2")).isEqualTo("2");
         assertThat(step.standing()).hasSize(1);
@@ -89,7 +88,7 @@ class AlertLedgerTest {
 
     @Test
     void theSameWordsUnderAnotherIdAreTheSameChain() {
-        var twin = alert("7", Type.ALERT, Set.of());
+        var twin = alert("7", PublicAlert.Type.ALERT, Set.of());
         var step = seen(WATCH).after(Optional.of(List.of(WATCH, twin)), minutes(2));
         assertThat(chain(step, "7")).isEqualTo("1");
     }
@@ -131,7 +130,7 @@ class AlertLedgerTest {
         return NOW.plus(Duration.ofMinutes(minutes));
     }
 
-    private static PublicAlert alert(String id, Type type, Set<String> replaces) {
+    private static PublicAlert alert(String id, PublicAlert.Type type, Set<String> replaces) {
         return new PublicAlert(
                 id,
                 new Message(type, "Severe Thunderstorm Watch", "Watch", "", "Two townships"),

@@ -1,6 +1,7 @@
-package rainward.feed;
+package rainward.feed.recorded;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import okhttp3.HttpUrl;
 import rainward.farm.GeoPoint;
@@ -81,7 +82,7 @@ public final class ArchivedForecasts {
                     ? forecast.series(
                             new ReadForecast.Place(service, shared, came),
                             came,
-                            java.util.List.of())
+                            List.of())
                     : Optional.empty();
         };
     }
