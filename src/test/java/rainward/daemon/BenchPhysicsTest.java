@@ -1,6 +1,7 @@
 package rainward.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -30,6 +31,16 @@ class BenchPhysicsTest {
         assertThat(told.get("tracesMs").asDouble()).isPositive();
         assertThat(told.get("byFields")).hasSize(1);
         assertThat(told.get("byFields").get(0).get("fields").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void theCostOfTracesIsToldForBothKindsOfChances() throws IOException {
+        assertThat(run("bench", "traces", "--json")).isZero();
+
+        JsonNode told = new ObjectMapper().readTree(said.toString());
+        assertThat(told.get("tracesMs").asDouble() * 1e6)
+                .isCloseTo(told.get("nsPerValue").asDouble() * 200 * 240 * 36, within(1.0));
+        assertThat(told.get("sixHoursMs").asDouble()).isPositive();
     }
 
     @Test

@@ -26,6 +26,7 @@ import rainward.daemon.office.Refusal;
             BenchPlanner.class,
             BenchStability.class,
             BenchPhysics.class,
+            BenchTraces.class,
             BenchCommand.Service.class
         })
 public final class BenchCommand implements Runnable {

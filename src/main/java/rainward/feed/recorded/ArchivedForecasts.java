@@ -80,9 +80,7 @@ public final class ArchivedForecasts {
                     && asked(url, "lon", "longitude").equals(digits(shared.longitudeDeg()));
             return here
                     ? forecast.series(
-                            new ReadForecast.Place(service, shared, came),
-                            came,
-                            List.of())
+                            new ReadForecast.Place(service, shared, came), came, List.of())
                     : Optional.empty();
         };
     }

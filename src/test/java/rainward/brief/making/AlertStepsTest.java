@@ -22,7 +22,8 @@ class AlertStepsTest {
     private AlertLedger ledger = AlertLedger.EMPTY;
     private Instant now = NOW;
 
-    private static PublicAlert alert(String id, PublicAlert.Type type, Instant end, String... replaces) {
+    private static PublicAlert alert(
+            String id, PublicAlert.Type type, Instant end, String... replaces) {
         return new PublicAlert(
                 id,
                 new PublicAlert.Message(
@@ -70,7 +71,8 @@ class AlertStepsTest {
     @Test
     void anUpdateThatStandsBeforeItsAlertInTheListIsOneNews() {
         PublicAlert first = alert("1", PublicAlert.Type.ALERT, END);
-        PublicAlert update = sent(1, alert("2", PublicAlert.Type.UPDATE, END.plusSeconds(7200), "1"));
+        PublicAlert update =
+                sent(1, alert("2", PublicAlert.Type.UPDATE, END.plusSeconds(7200), "1"));
 
         assertThat(see(update, first)).containsExactly(Step.OPENED);
         assertThat(AlertSteps.between(AlertLedger.EMPTY, ledger, now))
@@ -81,11 +83,13 @@ class AlertStepsTest {
     @Test
     void whatALaggingEdgeStillShowsIsNoNews() {
         PublicAlert first = alert("1", PublicAlert.Type.ALERT, END);
-        assertThat(see(sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1")))).containsExactly(Step.OPENED);
+        assertThat(see(sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1"))))
+                .containsExactly(Step.OPENED);
         assertThat(see(first)).as("the update is known, its alert is not").isEmpty();
         assertThat(see(sent(2, alert("3", PublicAlert.Type.CANCEL, END, "2", "1"))))
                 .containsExactly(Step.CLOSED);
-        assertThat(see(first, sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1")))).isEmpty();
+        assertThat(see(first, sent(1, alert("2", PublicAlert.Type.UPDATE, END, "1"))))
+                .isEmpty();
     }
 
     @Test
@@ -122,7 +126,8 @@ class AlertStepsTest {
         see(alert("1", PublicAlert.Type.ALERT, NOW.plusSeconds(300)));
         now = NOW.plusSeconds(400);
 
-        assertThat(see(alert("1", PublicAlert.Type.ALERT, NOW.plusSeconds(300)))).isEmpty();
+        assertThat(see(alert("1", PublicAlert.Type.ALERT, NOW.plusSeconds(300))))
+                .isEmpty();
         assertThat(see()).isEmpty();
     }
 }
