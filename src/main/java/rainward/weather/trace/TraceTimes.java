@@ -75,9 +75,10 @@ public final class TraceTimes {
     }
 
     private ForecastSeries forecast(int point) {
+        int row = point / 6;
         return new ForecastSeries(
                 new ForecastSeries.Stamp("invented", START, START),
-                new GeoPoint(42 + point % 6 * 0.08, -85 + point / 6 * 0.1),
+                new GeoPoint(42 + point % 6 * 0.08, -85 + row * 0.1),
                 air(),
                 new ForecastSeries.RainOutlook(
                         IntStream.range(0, HOURS / periodHours)
