@@ -13,6 +13,9 @@ public enum UnitSystem {
     US_CUSTOMARY,
     METRIC;
 
+    private static final double IN_TONS_FROM = 5;
+    private static final double WHOLE_FROM = 100;
+
     /** Value in the unit that the person reads. */
     public double shown(Quantity quantity, double inside) {
         return quantity.in(this).shown(inside);
@@ -59,6 +62,16 @@ public enum UnitSystem {
         return text(Quantity.RAIN, rainMm, this == US_CUSTOMARY ? 1 : 0);
     }
 
+    /** Whether rain spoken of ahead of time would be rounded to nothing. */
+    public boolean roundsToDry(double rainMm) {
+        return roughRain(rainMm).equals(roughRain(0));
+    }
+
+    /** The least rain that is spoken of ahead of time. */
+    public String leastRoughRain() {
+        return roughRain(inside(Quantity.RAIN, this == US_CUSTOMARY ? 0.1 : 1));
+    }
+
     public String depth(double depthCm) {
         return text(Quantity.DEPTH, depthCm);
     }
@@ -75,8 +88,22 @@ public enum UnitSystem {
         return text(Quantity.SPEED, speedKmh);
     }
 
+    /**
+     * As a person says it: to the tenth of a pound or kilogram below a hundred, whole up to five
+     * tons, and from there, where a tenth of a ton is at most two parts in a hundred, in tons.
+     */
     public String mass(double massKg) {
-        return text(Quantity.MASS, massKg);
+        double tons = massKg / kgPerTon();
+        if (tons >= IN_TONS_FROM) {
+            return number(tons, 1) + (this == US_CUSTOMARY ? " tons" : " t");
+        }
+        boolean light = shown(Quantity.MASS, massKg) < WHOLE_FROM;
+        return text(Quantity.MASS, massKg, light ? 1 : 0);
+    }
+
+    /** The short ton of 2000 pounds and the tonne (NIST SP 811, appendix B). */
+    private double kgPerTon() {
+        return this == US_CUSTOMARY ? inside(Quantity.MASS, 2_000) : 1_000;
     }
 
     public String rate(double rateKgPerHa) {

@@ -52,6 +52,19 @@ class OrderCommandsIT {
     }
 
     @Test
+    void seedingTellsItsMixAndNoOtherStageDoes() {
+        pull();
+        int seedings = 0;
+        for (JsonNode item : desk.type("order", "--json").json().path("items")) {
+            boolean seeding = item.path("stage").asText().equals("seed");
+            seedings += seeding ? 1 : 0;
+            assertThat(item.path("mix").asText("").isEmpty() || item.path("mix").isNull())
+                    .isEqualTo(!seeding);
+        }
+        assertThat(seedings).isPositive();
+    }
+
+    @Test
     void theReasonOfAFieldNamesWhatItLosesAndWhatHoldsEachStage() {
         pull();
         String first = "MP2 Long Pond";

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -105,6 +106,27 @@ class StandCommandsIT {
         assertThat(thin.path("verdict").asText()).isEqualTo("thin");
         assertThat(thin.path("next").findValuesAsText("mix")).contains("keep what stands");
         assertThat(thin.path("words").asText()).contains("keep what stands: worth ");
+    }
+
+    private static Desk.Said countedUp(Desk desk, String... more) {
+        return desk.type(Stream.concat(
+                        Stream.of(
+                                "count", "MP1", "--ring", "28.26in", "--plants", "60,70,80,65,75"),
+                        Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void causeThatWouldBeDroppedIsRefusedAndNothingIsWritten() {
+        Desk later = weekAfterSeeding();
+
+        assertThat(countedUp(later, "--write", "--cause", "dry").err())
+                .contains("A stand that is up has no cause");
+        assertThat(countedUp(later, "--cause", "dry").err())
+                .contains("--cause is kept with the look: give --write too");
+        assertThat(later.type("stand").out()).contains("MP1 Orchard Strip");
+        assertThat(countedUp(later, "--write").exitCode()).isZero();
+        assertThat(later.type("stand").out()).contains("No seeded field waits for a look.");
     }
 
     @Test

@@ -55,6 +55,27 @@ class UnitSystemTest {
         assertThat(US.width(4.572)).isEqualTo("15 ft");
     }
 
+    /** A short ton is 2000 pounds, a tonne 1000 kg: NIST SP 811, appendix B. */
+    @Test
+    void bigAmountsAreSpokenOfInTons() {
+        assertThat(US.mass(252_667.3 * 0.453_592_37)).isEqualTo("126.3 tons");
+        assertThat(US.mass(907.184_74 * 5)).isEqualTo("5 tons");
+        assertThat(US.mass(907.184_74 * 4.99)).isEqualTo("9980 lb");
+        assertThat(METRIC.mass(12_345)).isEqualTo("12.3 t");
+        assertThat(METRIC.mass(4_999.4)).isEqualTo("4999 kg");
+        assertThat(METRIC.mass(123.4)).isEqualTo("123 kg");
+        assertThat(METRIC.mass(99.44)).isEqualTo("99.4 kg");
+    }
+
+    @Test
+    void rainThatRoundsToNothingIsKnownAsSuch() {
+        assertThat(US.roundsToDry(0.0499 * 25.4)).isTrue();
+        assertThat(US.roundsToDry(0.0501 * 25.4)).isFalse();
+        assertThat(US.leastRoughRain()).isEqualTo("0.1 in");
+        assertThat(METRIC.roundsToDry(0.49)).isTrue();
+        assertThat(METRIC.leastRoughRain()).isEqualTo("1 mm");
+    }
+
     @Nested
     class Laws {
         @ParameterizedTest

@@ -80,8 +80,17 @@ public final class SkyWords {
 
     private String told(Bar bar) {
         return Reader.percent(bar.chance()) + " " + reader.clock().daySpan(bar.window()) + ", "
-                + reader.units().roughRain(bar.meanMm()) + " expected, one time in ten over "
-                + reader.units().roughRain(bar.p90Mm());
+                + (reader.units().roundsToDry(bar.meanMm())
+                        ? "less than " + reader.units().leastRoughRain()
+                        : reader.units().roughRain(bar.meanMm()))
+                + " expected, " + oneInTen(bar.p90Mm());
+    }
+
+    /** Rain over nothing is no news, so that is said from the other side. */
+    private String oneInTen(double p90Mm) {
+        return reader.units().roundsToDry(p90Mm)
+                ? "nine times in ten less than " + reader.units().leastRoughRain()
+                : "one time in ten over " + reader.units().roughRain(p90Mm);
     }
 
     private static String before(RainPanel panel, Bar told) {

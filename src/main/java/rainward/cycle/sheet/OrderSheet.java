@@ -38,6 +38,7 @@ public record OrderSheet(
     /**
      * One stage of one field.
      *
+     * @param mix that goes into the ground; empty where the stage sows nothing
      * @param chanceOfStand where it is seeded as planned, of the field's seeding; 0 to 1
      * @param readiness of the field now, 0 to 100
      */
@@ -47,6 +48,7 @@ public record OrderSheet(
             String property,
             double acres,
             String stage,
+            Optional<String> mix,
             String machine,
             String person,
             OffsetDateTime start,
@@ -80,6 +82,7 @@ public record OrderSheet(
                 item.place().property(),
                 rounded(UnitSystem.US_CUSTOMARY.shown(Quantity.AREA, areaHa), 100),
                 item.place().stage(),
+                item.sowing().map(PlanItem.Sowing::mix),
                 item.hands().machine(),
                 item.hands().person(),
                 local(item.work().from(), zone),

@@ -163,8 +163,7 @@ public record SpreadFigures(
 
         private String amount(double rateKgPerHa) {
             double massKg = rateKgPerHa * spread.asked().plot().areaHa();
-            return units.text(Quantity.RATE, rateKgPerHa, 0) + " ("
-                    + units.text(Quantity.MASS, massKg, 0) + ")";
+            return units.text(Quantity.RATE, rateKgPerHa, 0) + " (" + units.mass(massKg) + ")";
         }
 
         private String later(LimePlan plan) {

@@ -35,10 +35,8 @@ public record LoadWords(UnitSystem units, ZoneId zone) {
         return HOUR.format(at.atZone(zone));
     }
 
-    /** Nobody weighs a load of lime to the tenth of a pound. */
     public String mass(double massKg) {
-        double shown = units.shown(Quantity.MASS, massKg);
-        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
+        return units.mass(massKg);
     }
 
     /** What goes on for a line of work; a spreader is set by its rate, so that is said too. */

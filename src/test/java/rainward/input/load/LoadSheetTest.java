@@ -185,12 +185,12 @@ class LoadSheetTest {
         /** The amounts are the same whichever units the sheet is written in. */
         @Test
         void bothUnitSystemsWriteTheSameAmounts() {
-            double kg = Us.kg(16_000);
+            double tonnes = Us.kg(16_000) / 1_000;
 
             assertThat(LoadText.of(TUESDAY, UnitSystem.US_CUSTOMARY, Demo.ZONE))
-                    .contains("ag lime 16000 lb");
+                    .contains("ag lime 8 tons (4000 lb/ac)");
             assertThat(LoadText.of(TUESDAY, UnitSystem.METRIC, Demo.ZONE))
-                    .contains("ag lime " + Math.round(kg) + " kg");
+                    .contains("ag lime " + Math.round(10 * tonnes) / 10.0 + " t (");
         }
     }
 

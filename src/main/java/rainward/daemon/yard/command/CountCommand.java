@@ -80,6 +80,9 @@ public final class CountCommand extends OfficeCommand {
 
     @Override
     protected int work(Office office) {
+        if (cause != null && !write) {
+            throw Refusal.badInput("--cause is kept with the look: give --write too.");
+        }
         CountDesk desk = new CountDesk(office);
         Field where = new SeederDesk(office).field(field);
         Mix mix = desk.mixOf(where)
@@ -149,7 +152,7 @@ public final class CountCommand extends OfficeCommand {
                 where.name(),
                 word(counted.verdict()),
                 new LookDesk.Seen(
-                        up ? Optional.empty() : Optional.ofNullable(cause),
+                        Optional.ofNullable(cause),
                         Optional.of(share),
                         Optional.of(plants.size() + " places counted")),
                 Optional.empty(),

@@ -120,6 +120,12 @@ public final class SeasonCommand extends OfficeCommand {
             view.drops()
                     .forEach(d -> lines.add("  " + d.field() + ", " + units.area(d.areaHa()) + ": "
                             + d.lateMix() + "; decide by " + d.choiceDue()));
+            int fields = view.drops().size();
+            lines.add("  In all " + fields + (fields == 1 ? " field, " : " fields, ")
+                    + units.area(view.drops().stream()
+                            .mapToDouble(SeasonDesk.Drop::areaHa)
+                            .sum())
+                    + ".");
         }
         return String.join(System.lineSeparator(), lines);
     }

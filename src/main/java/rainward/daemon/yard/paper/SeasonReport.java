@@ -190,14 +190,9 @@ final class SeasonReport {
 
     private String used(FieldYear.Work work) {
         return work.what().used().stream()
-                .map(used -> used.item() + " " + mass(used.massKg()) + " ("
+                .map(used -> used.item() + " " + units.mass(used.massKg()) + " ("
                         + units.text(Quantity.RATE, used.massKg() / work.what().areaHa(), 1) + ")")
                 .collect(Collectors.joining(", "));
-    }
-
-    private String mass(double massKg) {
-        double shown = units.shown(Quantity.MASS, massKg);
-        return units.text(Quantity.MASS, massKg, shown < 100 ? 1 : 0);
     }
 
     private void lime(Paper paper) {

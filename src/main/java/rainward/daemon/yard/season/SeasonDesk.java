@@ -19,6 +19,7 @@ import rainward.farm.FieldState;
 import rainward.farm.Mix;
 import rainward.farm.SeedingMethod;
 import rainward.input.stock.Demands;
+import rainward.queue.pace.GiveUp;
 import rainward.queue.pace.SeasonPace;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
@@ -239,38 +240,27 @@ public final class SeasonDesk {
         }
     }
 
-    /**
-     * Deadline by deadline: of the ground that must be done by it, from the least worth upwards,
-     * until what stays is likely to finish.
-     */
     private List<Drop> drops(Books books, Waiting waiting) {
-        List<FieldCase> staying = new ArrayList<>(waiting.fields());
-        staying.sort(Comparator.<FieldCase>comparingDouble(waiting::worth)
-                .thenComparing(item -> item.field().name()));
-        List<Drop> drops = new ArrayList<>();
-        List<LocalDate> deadlines = staying.stream()
-                .map(item -> deadline(item, waiting.today()))
-                .distinct()
-                .sorted()
+        Map<String, FieldCase> named = waiting.fields().stream()
+                .collect(Collectors.toMap(item -> item.field().name(), item -> item));
+        List<GiveUp> all = waiting.fields().stream()
+                .map(item -> new GiveUp(
+                        item.field().name(),
+                        item.field().areaHa(),
+                        waiting.worth(item),
+                        deadline(item, waiting.today()),
+                        lateMix(item).isPresent()))
                 .toList();
-        for (LocalDate deadline : deadlines) {
-            List<FieldCase> due = new ArrayList<>(staying.stream()
-                    .filter(item -> !deadline(item, waiting.today()).isAfter(deadline))
-                    .toList());
-            for (FieldCase item : List.copyOf(due)) {
-                double leftHa =
-                        due.stream().mapToDouble(i -> i.field().areaHa()).sum();
-                boolean safe = chance(waiting.today(), deadline, leftHa, waiting.days())
-                                .finishChance()
-                        >= SAFE_CHANCE;
-                if (!safe && lateMix(item).isPresent()) {
-                    due.remove(item);
-                    staying.remove(item);
-                    drops.add(drop(books, item, waiting.today()));
-                }
-            }
-        }
-        return drops;
+        return GiveUp.of(
+                        all,
+                        (deadline, leftHa) -> chance(
+                                        waiting.today(), deadline, leftHa, waiting.days())
+                                .finishChance(),
+                        SAFE_CHANCE)
+                .stream()
+                .flatMap(given -> Optional.ofNullable(named.get(given.field())).stream())
+                .map(item -> drop(books, item, waiting.today()))
+                .toList();
     }
 
     private LocalDate deadline(FieldCase item, LocalDate today) {
