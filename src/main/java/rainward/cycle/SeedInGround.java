@@ -13,9 +13,7 @@ import rainward.cycle.ground.Stretch;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
 import rainward.farm.Mix;
-import rainward.farm.Recipe;
 import rainward.farm.Season;
-import rainward.farm.StageRecord;
 import rainward.stand.StandOutlook;
 import rainward.stand.StandRules;
 import rainward.stand.model.StandModel;
@@ -81,7 +79,8 @@ public record SeedInGround(
         return input.roster()
                 .recipeOf(item.field())
                 .filter(recipe -> input.weather().containsKey(item.field().property()))
-                .flatMap(recipe -> mix.flatMap(sown -> sownAt(item, recipe)
+                .flatMap(recipe -> mix.flatMap(sown -> input.roster()
+                        .sownAt(item)
                         .map(at -> new Hindsight.Seeding(item, recipe, inAnySeason(sown), at))));
     }
 
@@ -95,14 +94,6 @@ public record SeedInGround(
                 mix.sowingDepthCm(),
                 mix.standTargetFraction(),
                 new Season(first, last, last, last, 1, 1));
-    }
-
-    /** Seed lies from its own stage on, not from the rolling or spraying after it. */
-    private static Optional<Instant> sownAt(FieldCase item, Recipe recipe) {
-        return item.status()
-                .of(recipe.seeding().name())
-                .flatMap(StageRecord::finishedAt)
-                .or(() -> item.status().seededAt());
     }
 
     private static ObservedWeather weather(FieldCase item, CycleInput input) {

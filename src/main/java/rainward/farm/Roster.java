@@ -1,5 +1,6 @@
 package rainward.farm;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,19 @@ public record Roster(
                 .map(name -> Optional.ofNullable(mixes.get(name)))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /**
+     * When the seed of a seeded field went in: seed lies from its own stage on, not from the
+     * rolling or spraying after it. Where that stage is not on record, its last stage tells.
+     */
+    public Optional<Instant> sownAt(FieldCase item) {
+        return item.status()
+                .seededAt()
+                .map(last -> recipeOf(item.field())
+                        .flatMap(recipe -> item.status().of(recipe.seeding().name()))
+                        .flatMap(StageRecord::finishedAt)
+                        .orElse(last));
     }
 
     /** The recipe of a field, if it is known. */

@@ -8,12 +8,10 @@ import java.util.Set;
 import rainward.board.house.Saying;
 import rainward.board.house.Standing;
 import rainward.board.house.Takes;
-import rainward.brief.post.RetrySchedule;
 import rainward.daemon.board.form.EntryDesk;
 import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
-import rainward.daemon.settings.Settings;
 import rainward.daemon.word.Answer;
 import rainward.daemon.word.FieldDesk;
 import rainward.daemon.word.GaugeDesk;
@@ -230,11 +228,7 @@ final class WordTaker implements Takes {
     private Taken mail(Books books, Saying saying, boolean again) {
         long id = number(must(saying, "id"));
         Instant now = office.now();
-        Duration triedFor = office.settings()
-                .mail()
-                .server()
-                .map(Settings.MailServer::triedFor)
-                .orElse(RetrySchedule.TRIED_FOR);
+        Duration triedFor = office.settings().mail().triedFor();
         String subject = books.outbox()
                 .row(id)
                 .orElseThrow(() -> Refusal.badInput("There is no message " + id + "."))

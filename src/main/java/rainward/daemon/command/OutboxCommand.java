@@ -1,6 +1,5 @@
 package rainward.daemon.command;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -10,11 +9,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rainward.brief.post.RetrySchedule;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.OutboxSheet;
 import rainward.daemon.office.Refusal;
-import rainward.daemon.settings.Settings;
 import rainward.store.Books;
 
 /** Shows the mail that waits, and what became of the rest. */
@@ -54,7 +51,8 @@ public final class OutboxCommand extends OfficeCommand {
             changed(
                     office,
                     retry,
-                    (books, now) -> books.outbox().retry(retry, now, now.plus(triedFor(office))));
+                    (books, now) -> books.outbox()
+                            .retry(retry, now, now.plus(office.settings().mail().triedFor())));
         } else if (drop != null) {
             changed(office, drop, (books, now) -> books.outbox().drop(drop, now));
         }
@@ -81,14 +79,6 @@ public final class OutboxCommand extends OfficeCommand {
             }
             return id;
         });
-    }
-
-    private static Duration triedFor(Office office) {
-        return office.settings()
-                .mail()
-                .server()
-                .map(Settings.MailServer::triedFor)
-                .orElse(RetrySchedule.TRIED_FOR);
     }
 
     private static String text(List<OutboxSheet> lines) {

@@ -32,13 +32,36 @@ final class BriefDesk {
     }
 
     /**
+     * The occasion of a brief.
+     *
+     * @param dueAt when it was to go out
+     * @param checks of stands, the first to look at first
+     */
+    record Occasion(Instant dueAt, List<Brief.StandCheck> checks) {
+        Occasion {
+            checks = List.copyOf(checks);
+        }
+    }
+
+    /**
+     * Reckons the stand checks. It runs the soil under every seeded field, so it is asked for
+     * before the transaction in which a brief is written, while others may still write.
+     */
+    Occasion occasion(Cycle.Result result, Instant dueAt) {
+        return new Occasion(
+                dueAt,
+                office.store().read(books -> standChecks(books, result.outlook().asOf())));
+    }
+
+    /**
      * What a brief is made of.
      *
      * @param books of the transaction that it is written in
      * @param result of the round it tells of
-     * @param dueAt when it was to go out
+     * @param occasion when it was to go out, and what was reckoned for it beforehand
      */
-    BriefInput input(Books books, Cycle.Result result, Instant dueAt) {
+    BriefInput input(Books books, Cycle.Result result, Occasion occasion) {
+        Instant dueAt = occasion.dueAt();
         Instant now = result.outlook().asOf();
         LocalDate day = LocalDate.ofInstant(dueAt, office.zone());
         LoadSheet sheet = new SupplyDesk(office).sheet(books, result.outlook().plan(), day);
@@ -50,7 +73,7 @@ final class BriefDesk {
                 skies(books, result),
                 new BriefInput.Books(
                         SupplyDesk.lines(sheet, office.settings().farm().units()),
-                        standChecks(books, now),
+                        occasion.checks(),
                         new SeasonDesk(office)
                                 .view(books, result.outlook().plan())
                                 .goal(),

@@ -1,5 +1,6 @@
 package rainward.daemon.office;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,6 +25,26 @@ public record NameMatch(String text, List<String> all, List<String> meant) {
                 .filter(name -> name.toLowerCase(Locale.ROOT).startsWith(typed))
                 .toList();
         return new NameMatch(text, all, same.isEmpty() && !typed.isEmpty() ? begin : same);
+    }
+
+    /**
+     * The value that a person means by a word of ours, such as {@code soil-tests}.
+     *
+     * @param what for instance {@code cause}
+     * @throws Refusal that says every word there is
+     */
+    public static <E extends Enum<E>> E among(E[] all, String text, String what) {
+        List<String> words = Arrays.stream(all).map(NameMatch::word).toList();
+        String meant = of(text, words)
+                .unique()
+                .orElseThrow(() -> Refusal.badInput("'" + text + "' is no " + what
+                        + ": write one of " + String.join(", ", words) + "."));
+        return all[words.indexOf(meant)];
+    }
+
+    /** A value as a person writes it. */
+    public static String word(Enum<?> one) {
+        return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     public Optional<String> unique() {

@@ -97,7 +97,8 @@ public final class PostDesk {
      * @param dueAt when it was to go out
      */
     public Brief brief(Cycle.Result result, Instant dueAt) {
-        return office.store().read(books -> BriefMaker.make(desk.input(books, result, dueAt)));
+        BriefDesk.Occasion occasion = desk.occasion(result, dueAt);
+        return office.store().read(books -> BriefMaker.make(desk.input(books, result, occasion)));
     }
 
     /**
@@ -114,8 +115,9 @@ public final class PostDesk {
      * @return empty where the day has had its brief
      */
     public Optional<Morning> writeBrief(Cycle.Result result, Instant dueAt) {
+        BriefDesk.Occasion occasion = desk.occasion(result, dueAt);
         return office.store().inTransaction(books -> {
-            Brief brief = BriefMaker.make(desk.input(books, result, dueAt));
+            Brief brief = BriefMaker.make(desk.input(books, result, occasion));
             Instant now = result.outlook().asOf();
             boolean first = books.briefs()
                     .take(new BriefLog.WrittenBrief(
@@ -241,11 +243,7 @@ public final class PostDesk {
     }
 
     private boolean put(Books books, Letter letter, Recipient recipient, Instant now) {
-        Duration triedFor = office.settings()
-                .mail()
-                .server()
-                .map(Settings.MailServer::triedFor)
-                .orElse(RetrySchedule.TRIED_FOR);
+        Duration triedFor = office.settings().mail().triedFor();
         Instant from = recipient.quiet().sendFrom(letter.written());
         if (!from.isAfter(now)) {
             // What breaks the quiet takes along what it follows on.

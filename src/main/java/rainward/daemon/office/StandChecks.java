@@ -62,7 +62,7 @@ public final class StandChecks {
     private Optional<Check> check(FieldCase item, Optional<SeedInGround> seed, Instant now) {
         ZoneId zone = office.zone();
         LocalDate today = LocalDate.ofInstant(now, zone);
-        return item.status().seededAt().map(at -> {
+        return office.roster().sownAt(item).map(at -> {
             LocalDate sownOn = LocalDate.ofInstant(at, zone);
             boolean fresh = at.plus(FRESH).isAfter(now);
             CheckDay day = new CheckDay(

@@ -55,10 +55,10 @@ final class WeekDesk {
                 messages.stream().filter(row -> row.progress().state() == state).count();
     }
 
-    private static double seededHa(Books books, Instant since, Instant until) {
+    private double seededHa(Books books, Instant since, Instant until) {
         return books.cases().stream()
-                .filter(item -> item.status()
-                        .seededAt()
+                .filter(item -> office.roster()
+                        .sownAt(item)
                         .filter(at -> !at.isBefore(since) && at.isBefore(until))
                         .isPresent())
                 .mapToDouble(item -> item.field().areaHa())

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.brief.post.Recipient;
+import rainward.brief.post.RetrySchedule;
 import rainward.farm.Crew;
 import rainward.farm.Mix;
 import rainward.farm.Recipe;
@@ -333,6 +334,11 @@ public record Settings(
         public Post {
             recipients = List.copyOf(recipients);
             hookSecrets = Map.copyOf(hookSecrets);
+        }
+
+        /** How long a mail is tried before it is given up. */
+        public Duration triedFor() {
+            return server.map(MailServer::triedFor).orElse(RetrySchedule.TRIED_FOR);
         }
     }
 

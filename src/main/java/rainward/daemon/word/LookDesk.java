@@ -3,8 +3,6 @@ package rainward.daemon.word;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZonedDateTime;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,7 +10,6 @@ import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldCase;
-import rainward.farm.FieldStatus;
 import rainward.farm.Window;
 import rainward.input.check.StandVerdict;
 import rainward.queue.problem.PlanItem;
@@ -66,10 +63,13 @@ public final class LookDesk {
     /** Writes the look down; a thin or failed field comes back into the order. */
     public Finding take(Books books, Said said) {
         String name = office.fieldNamed(said.field());
-        StandVerdict found = word(said.result(), StandVerdict.values(), "result");
-        FieldStatus status = books.journal().statusOf(name);
-        Instant seededAt = seededAt(name, status);
-        OptionalDouble chance = chance(books, name, status, seededAt);
+        StandVerdict found = NameMatch.among(StandVerdict.values(), said.result(), "result");
+        FieldCase item = books.cases().stream()
+                .filter(one -> one.field().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        Instant sownAt = sownAt(item);
+        OptionalDouble chance = chance(books, item, sownAt);
         StandBook.Finding finding = new StandBook.Finding(
                 said.seen().counted().map(LookDesk::share).orElse(OptionalDouble.empty()),
                 chance,
@@ -77,7 +77,7 @@ public final class LookDesk {
                 said.seen().note());
         books.stands()
                 .add(new StandBook.StandCheck(
-                        name, found, status.sownMix(), finding, moment(said, seededAt)));
+                        name, found, item.status().sownMix(), finding, moment(said, sownAt)));
         String word = found.name().toLowerCase(Locale.ROOT);
         return new Finding(name, word, chance, words(name, found, chance));
     }
@@ -90,34 +90,30 @@ public final class LookDesk {
         return name + ": " + found.name().toLowerCase(Locale.ROOT) + then + given;
     }
 
-    private static Instant seededAt(String name, FieldStatus status) {
-        return status.seededAt()
-                .orElseThrow(() -> Refusal.badInput(name + " is not recorded as seeded, so nothing"
-                        + " can have come up: write `rainward done` for its seeding first."));
+    private Instant sownAt(FieldCase item) {
+        return office.roster()
+                .sownAt(item)
+                .orElseThrow(() -> Refusal.badInput(item.field().name()
+                        + " is not recorded as seeded, so nothing can have come up: write"
+                        + " `rainward done` for its seeding first."));
     }
 
     /**
      * The chance in the last order that was given out before the seeding began: a chance of that
      * mix, for an hour near the one in which it went in. Any other chance was of another seeding.
      */
-    private static OptionalDouble chance(
-            Books books, String name, FieldStatus status, Instant seededAt) {
-        String mix = books.cases().stream()
-                .filter(item -> item.field().name().equals(name))
-                .map(FieldCase::mix)
-                .findFirst()
-                .orElse("");
-        Instant began = status.stages().stream()
-                .filter(s -> s.finishedAt().filter(seededAt::equals).isPresent())
+    private static OptionalDouble chance(Books books, FieldCase item, Instant sownAt) {
+        Instant began = item.status().stages().stream()
+                .filter(s -> s.finishedAt().filter(sownAt::equals).isPresent())
                 .flatMap(s -> s.startedAt().stream())
                 .findFirst()
-                .orElse(seededAt);
+                .orElse(sownAt);
         return books.plans().lastAt(began).stream()
                 .flatMap(given -> given.plan().items().stream())
-                .filter(item -> item.place().field().equals(name))
-                .filter(item -> near(item.work(), began))
-                .flatMap(item -> item.sowing().stream())
-                .filter(sowing -> sowing.mix().equals(mix))
+                .filter(planned -> planned.place().field().equals(item.field().name()))
+                .filter(planned -> near(planned.work(), began))
+                .flatMap(planned -> planned.sowing().stream())
+                .filter(sowing -> sowing.mix().equals(item.mix()))
                 .mapToDouble(PlanItem.Sowing::chance)
                 .findFirst();
     }
@@ -148,27 +144,18 @@ public final class LookDesk {
             throw Refusal.badInput("A stand that is up has no cause: leave --cause away, or write"
                     + " thin or failed.");
         }
-        return said.seen().cause().map(text -> word(text, StandVerdict.Cause.values(), "cause"));
+        return said.seen()
+                .cause()
+                .map(text -> NameMatch.among(StandVerdict.Cause.values(), text, "cause"));
     }
 
-    private JournalEntry.Said moment(Said said, Instant seededAt) {
+    private JournalEntry.Said moment(Said said, Instant sownAt) {
         ZonedDateTime now = office.now().atZone(office.zone());
         Instant looked = Moments.of(said.at(), now);
-        if (looked.isBefore(seededAt) || looked.isAfter(now.toInstant())) {
+        if (looked.isBefore(sownAt) || looked.isAfter(now.toInstant())) {
             throw Refusal.badInput("Nobody can have looked at " + said.at().orElse("")
                     + ": give --at a time after the seeding that has passed.");
         }
         return new JournalEntry.Said(looked, now.toInstant(), said.by());
-    }
-
-    private static <E extends Enum<E>> E word(String text, E[] all, String what) {
-        List<String> words = Arrays.stream(all)
-                .map(one -> one.name().toLowerCase(Locale.ROOT))
-                .toList();
-        String meant = NameMatch.of(text, words)
-                .unique()
-                .orElseThrow(() -> Refusal.badInput("'" + text + "' is no " + what
-                        + ": write one of " + String.join(", ", words) + "."));
-        return all[words.indexOf(meant)];
     }
 }

@@ -3,8 +3,6 @@ package rainward.daemon.word;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rainward.cycle.ground.SoilWord;
@@ -50,7 +48,11 @@ public final class SoilDesk {
     public Told take(Books books, Said said) {
         String name = office.fieldNamed(said.field());
         return said.word()
-                .map(text -> write(books, name, seen(text), said))
+                .map(text -> write(
+                        books,
+                        name,
+                        NameMatch.among(Word.values(), text, "word for soil here"),
+                        said))
                 .orElseGet(() -> takeBack(books, name, said.by()));
     }
 
@@ -60,7 +62,7 @@ public final class SoilDesk {
         return new Told(
                 name,
                 "written",
-                name + ": " + told(seen) + " at seed depth, " + shown(line.at()) + ".");
+                name + ": " + NameMatch.word(seen) + " at seed depth, " + shown(line.at()) + ".");
     }
 
     private Told takeBack(Books books, String name, String by) {
@@ -69,8 +71,8 @@ public final class SoilDesk {
         return gone.map(last -> new Told(
                         name,
                         "written",
-                        name + ": " + told(last.word()) + " at seed depth, " + shown(last.at())
-                                + ", does not count any more."))
+                        name + ": " + NameMatch.word(last.word()) + " at seed depth, "
+                                + shown(last.at()) + ", does not count any more."))
                 .orElseGet(() ->
                         new Told(name, "already so", name + ": nobody's word on its soil counts."));
     }
@@ -89,22 +91,6 @@ public final class SoilDesk {
                     + shown(reckonedFrom) + " on.");
         }
         return new JournalEntry.Said(dug, now.toInstant(), said.by());
-    }
-
-    private static Word seen(String text) {
-        List<String> words = Arrays.stream(Word.values()).map(SoilDesk::told).toList();
-        String meant = NameMatch.of(text, words)
-                .unique()
-                .orElseThrow(() -> Refusal.badInput("'" + text + "' is no word for soil here:"
-                        + " write one of " + String.join(", ", words) + "."));
-        return Arrays.stream(Word.values())
-                .filter(word -> told(word).equals(meant))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static String told(Word word) {
-        return word.name().toLowerCase(Locale.ROOT);
     }
 
     private String shown(Instant instant) {

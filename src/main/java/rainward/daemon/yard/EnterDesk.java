@@ -16,6 +16,7 @@ import rainward.intake.RecordTable;
 import rainward.intake.TableFolder;
 import rainward.store.Books;
 import rainward.store.journal.JournalEntry;
+import rainward.store.ledger.LedgerLine;
 
 /** Where tables of soil tests, tags, harvests, stock and sprays go into the ledger. */
 public final class EnterDesk {
@@ -45,11 +46,30 @@ public final class EnterDesk {
      * @throws Refusal with every fault
      */
     public Took take(Path file, RecordTable.Kind kind, String by) {
+        return each(file, kind, by, EnterDesk::add);
+    }
+
+    /**
+     * Takes the lines of a table back; they stay on disk and do not count any more.
+     *
+     * @return lines taken back, and those that did not stand there
+     * @throws Refusal with every fault
+     */
+    public Took takeBack(Path file, RecordTable.Kind kind, String by) {
+        return each(file, kind, by, EnterDesk::remove);
+    }
+
+    /** What is done with a line; false where there is nothing to do. */
+    private interface Step {
+        boolean take(Books books, Entered entered, JournalEntry.Said said);
+    }
+
+    private Took each(Path file, RecordTable.Kind kind, String by, Step step) {
         return office.store().inTransaction(books -> {
             RecordTable table = new RecordTable(names(books), office.zone());
             Intake<List<Entered>> intake = table.read(file, kind);
             if (intake instanceof Intake.Accepted<List<Entered>> accepted) {
-                return write(books, accepted, by);
+                return each(books, accepted, by, step);
             }
             throw Refusal.badInput(((Intake.Rejected<List<Entered>>) intake)
                     .faults().stream().map(InputFault::words).toList());
@@ -70,7 +90,7 @@ public final class EnterDesk {
                         .keySet()));
     }
 
-    private Took write(Books books, Intake.Accepted<List<Entered>> accepted, String by) {
+    private Took each(Books books, Intake.Accepted<List<Entered>> accepted, String by, Step step) {
         Instant now = office.now();
         int written = 0;
         int known = 0;
@@ -82,7 +102,7 @@ public final class EnterDesk {
                 throw Refusal.badInput(entered.line() + ": " + entered.on()
                         + " is still to come; write a day that has passed.");
             }
-            boolean isNew = add(books, entered, new JournalEntry.Said(at, now, by));
+            boolean isNew = step.take(books, entered, new JournalEntry.Said(at, now, by));
             written += isNew ? 1 : 0;
             known += isNew ? 0 : 1;
         }
@@ -93,7 +113,7 @@ public final class EnterDesk {
     }
 
     private static boolean add(Books books, Entered entered, JournalEntry.Said said) {
-        if (isThere(books, entered.entry().getClass(), entered)) {
+        if (standing(books, entered.entry().getClass(), entered).isPresent()) {
             return false;
         }
         Optional<String> field = entered.field();
@@ -105,9 +125,15 @@ public final class EnterDesk {
         return true;
     }
 
-    private static <T> boolean isThere(Books books, Class<T> type, Entered entered) {
+    private static boolean remove(Books books, Entered entered, JournalEntry.Said said) {
+        return standing(books, entered.entry().getClass(), entered)
+                .filter(line -> books.ledger().undo(line, said))
+                .isPresent();
+    }
+
+    private static <T> Optional<Long> standing(Books books, Class<T> type, Entered entered) {
         return books.ledger()
                 .same(type, entered.field(), type.cast(entered.entry()))
-                .isPresent();
+                .map(LedgerLine::id);
     }
 }

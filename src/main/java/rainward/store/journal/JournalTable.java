@@ -86,10 +86,7 @@ final class JournalTable {
                 row.getLong("id"),
                 row.getString("goes_by"),
                 JournalEntry.Kind.valueOf(row.getString("kind")),
-                new JournalEntry.Said(
-                        Columns.instant(row, "at"),
-                        Columns.instant(row, "recorded_at"),
-                        row.getString("said_by")),
+                SaidRow.of(row),
                 detail(row));
     }
 

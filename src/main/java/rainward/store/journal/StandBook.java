@@ -92,10 +92,7 @@ public final class StandBook {
                 },
                 Columns.text(row, "mix"),
                 finding,
-                new JournalEntry.Said(
-                        Columns.instant(row, "at"),
-                        Columns.instant(row, "recorded_at"),
-                        row.getString("said_by")));
+                SaidRow.of(row));
     }
 
     /**

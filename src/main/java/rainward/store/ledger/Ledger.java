@@ -8,6 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import rainward.input.record.Note;
 import rainward.store.journal.JournalEntry.Said;
+import rainward.store.journal.SaidRow;
 import rainward.store.row.Columns;
 import rainward.store.row.Json;
 
@@ -21,12 +22,16 @@ public final class Ledger {
             values (:kind, :field, :at, :recorded, :by, :journal, :undoes, :entry)
             """;
 
+    /** No other line takes it back by itself. */
+    private static final String STANDS =
+            " and not exists (select 1 from ledger as other where other.undoes = ledger.id) ";
+
     /** Of a kind, under the names that fields go by now. */
     private static final String COUNTING = """
             select ledger.*, coalesce(field.called, field.name) as goes_by from ledger
             left join field on field.name = ledger.field
             where kind = :kind
-              and not exists (select 1 from ledger as other where other.undoes = ledger.id)
+            """ + STANDS + """
               and not exists (select 1 from journal where journal.undoes = ledger.journal)
             order by ledger.id
             """;
@@ -59,10 +64,12 @@ public final class Ledger {
      */
     public boolean undo(long id, Said said) {
         boolean counts =
-                handle.createQuery("""
-                        select count(*) from ledger where id = :id and kind <> 'UNDONE'
-                          and not exists (select 1 from ledger as o where o.undoes = :id)
-                        """).bind("id", id).mapTo(Integer.class).one() > 0;
+                handle.createQuery("select count(*) from ledger where id = :id and kind <> 'UNDONE'"
+                                        + STANDS)
+                                .bind("id", id)
+                                .mapTo(Integer.class)
+                                .one()
+                        > 0;
         if (counts) {
             append(
                     LedgerKind.UNDONE,
@@ -84,21 +91,15 @@ public final class Ledger {
         return new LedgerLine<>(
                 row.getLong("id"),
                 Columns.text(row, "goes_by"),
-                new Said(
-                        Columns.instant(row, "at"),
-                        Columns.instant(row, "recorded_at"),
-                        row.getString("said_by")),
+                SaidRow.of(row),
                 Json.read(row.getString("entry"), type));
     }
 
     /** Of a kind, what came with a line of the journal and was not taken back by itself. */
     public <T> List<T> ofJournal(long journal, Class<T> type) {
-        return handle.createQuery("""
-                        select entry from ledger where kind = :kind and journal = :journal
-                          and not exists
-                            (select 1 from ledger as other where other.undoes = ledger.id)
-                        order by id
-                        """)
+        return handle.createQuery(
+                        "select entry from ledger where kind = :kind and journal = :journal"
+                                + STANDS + "order by id")
                 .bind("kind", LedgerKind.of(type).name())
                 .bind("journal", journal)
                 .mapTo(String.class)

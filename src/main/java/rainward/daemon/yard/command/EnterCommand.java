@@ -1,9 +1,6 @@
 package rainward.daemon.yard.command;
 
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,7 +25,8 @@ import rainward.intake.RecordTable;
             "  sprays      field, product, crop, on, label_days (plant-back interval that the",
             "              label asks for before this crop; left empty nobody guesses it)",
             "",
-            "Safe to repeat: a line that stands there already is not written again."
+            "Safe to repeat: a line that stands there already is not written again.",
+            "What was entered by mistake is taken back by entering the same lines with --undo."
         })
 public final class EnterCommand extends OfficeCommand {
 
@@ -38,21 +36,25 @@ public final class EnterCommand extends OfficeCommand {
     @Parameters(index = "1", paramLabel = "FILE", description = "The table.")
     Path file = Path.of("");
 
+    @Option(names = "--undo", description = "Take these lines back; they stay on record.")
+    boolean undo;
+
     @Option(names = "--by", paramLabel = "NAME", description = "Who says so.")
     String by = "office";
 
     @Override
     protected int work(Office office) {
-        List<String> words = Arrays.stream(RecordTable.Kind.values())
-                .map(one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .toList();
-        String meant = NameMatch.of(kind, words).orRefuse("kind of table");
-        EnterDesk.Took took = new EnterDesk(office)
-                .take(file, RecordTable.Kind.values()[words.indexOf(meant)], by);
+        RecordTable.Kind meant = NameMatch.among(RecordTable.Kind.values(), kind, "kind of table");
+        EnterDesk desk = new EnterDesk(office);
+        EnterDesk.Took took = undo ? desk.takeBack(file, meant, by) : desk.take(file, meant, by);
+        String lines = " lines of " + NameMatch.word(meant);
         show(
                 took,
-                () -> took.written() + " lines of " + meant + " written, " + took.known()
-                        + " stood there already.");
+                () -> undo
+                        ? took.written() + lines + " taken back, " + took.known()
+                                + " did not stand there."
+                        : took.written() + lines + " written, " + took.known()
+                                + " stood there already.");
         return 0;
     }
 }
