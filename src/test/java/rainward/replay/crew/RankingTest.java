@@ -57,7 +57,7 @@ class RankingTest {
 
     @Test
     void theNearestToTheMachineGoesFirst() {
-        Field last = Worlds.SCENE.fields().get(11);
+        Field last = Worlds.SCENE.fields().get(29);
         GeoPoint there = WORLD.property(last.property()).place();
 
         assertThat(wanted(Policy.NEAREST_NEXT, there).get(0).property()).isEqualTo(last.property());

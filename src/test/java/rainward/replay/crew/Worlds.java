@@ -13,7 +13,7 @@ import rainward.replay.truth.TrueWeather;
 import rainward.soil.verify.StationYear;
 import rainward.weather.past.ObservedWeather;
 
-/** A dozen of the demo's fields in an invented summer. */
+/** Thirty of the demo's fields in an invented summer. */
 final class Worlds {
 
     static final LocalDate START = LocalDate.of(2020, 7, 6);
@@ -24,7 +24,7 @@ final class Worlds {
 
     private static Scene scene() {
         Scene demo = DemoScene.read(10);
-        return new Scene(demo.roster(), demo.fields().subList(0, 12), demo.rules());
+        return new Scene(demo.roster(), demo.fields().subList(0, 30), demo.rules());
     }
 
     static TrueWeather truth(long seed) {
