@@ -127,7 +127,7 @@ class UnitNamesTest {
             "worthCi95",
             "vsAsListed",
             "vsBestHabit",
-            "patientVsBestHabit",
+            "byTenDays",
             "physicsMsPerField",
             "tracesMs",
             "msPerField");

@@ -53,7 +53,7 @@ public final class Cycle {
      * Reckons a round for somebody who knows the weather to come: what nobody could do better.
      *
      * @param input as ever; its forecasts only say for which properties there is one
-     * @param future by property, from the round's hour on as far as traces reach
+     * @param future by property, from the round's hour on as far as it is known
      * @param memory of the ground under that weather
      */
     public static Cycle knowing(

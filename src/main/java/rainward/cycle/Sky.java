@@ -52,9 +52,7 @@ final class Sky {
                         .ifPresent(all -> known.put(
                                 property,
                                 Stretch.trace(Stretch.of(
-                                        all,
-                                        input.traceHorizon().from(),
-                                        input.traceHorizon().to())))));
+                                        all, input.firstHour(), all.air().end())))));
         return known;
     }
 }

@@ -2,6 +2,7 @@ package rainward.replay;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import rainward.farm.Require;
 import rainward.replay.crew.CrewSeason;
@@ -96,13 +97,34 @@ public final class Replay {
         return asked.subList(0, count);
     }
 
+    /** Tries each change that the runs by policy do not show already. */
+    public List<Gains.Outcome> trials(Asked asked) {
+        return Arrays.stream(Trial.values())
+                .filter(trial -> !trial.isPolicy())
+                .map(trial -> new Gains.Outcome(trial, tried(asked, trial)))
+                .toList();
+    }
+
+    private SeasonScore tried(Asked asked, Trial trial) {
+        World.Span span = new World.Span(
+                asked.start().minusDays(trial.daysEarlier()), SEASON_DAYS + trial.daysEarlier());
+        World world = world(trial.scene(scene.laidAround(asked.year().place())), asked, span);
+        return SeasonScore.of(
+                trial.policy(),
+                CrewSeason.run(world, trial.policy(), trial.tries(tries)),
+                world);
+    }
+
+    private static World world(Scene here, Asked asked, World.Span span) {
+        TrueWeather truth = TrueWeather.of(
+                asked.cut(), List.copyOf(here.roster().properties().values()), asked.seed());
+        return new World(here, truth, span, asked.seed());
+    }
+
     /** Runs one season by all policies. */
     public SeasonResult run(Asked asked) {
         Scene here = scene.laidAround(asked.year().place());
-        TrueWeather truth = TrueWeather.of(
-                asked.cut(), List.copyOf(here.roster().properties().values()), asked.seed());
-        World world =
-                new World(here, truth, new World.Span(asked.start(), SEASON_DAYS), asked.seed());
+        World world = world(here, asked, new World.Span(asked.start(), SEASON_DAYS));
         return new SeasonResult(
                 asked.year().station(),
                 asked.start(),

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.daemon.demo.InventedWeather;
@@ -49,6 +50,24 @@ class ReplayCommandIT {
         }
         assertThat(said.path("gapClosed").has("vsAsListed")).isTrue();
         assertThat(said.path("gapClosed").has("vsBestHabit")).isTrue();
+    }
+
+    @Test
+    void reportIsAPageWithPicturesAndTheWorstSeasonDayByDay() throws IOException {
+        Path report = folder.resolve("report");
+
+        Desk.Said said = replay(
+                "--seasons", "1", "--policy", "RAINWARD", "--report", report.toString());
+
+        assertThat(said.exitCode()).isZero();
+        assertThat(ImageIO.read(report.resolve("reliability.png").toFile()).getWidth())
+                .isEqualTo(640);
+        assertThat(report.resolve("seasons.png")).isNotEmptyFile();
+        assertThat(Files.readString(report.resolve("index.html")))
+                .contains("1 seasons of invented weather")
+                .contains("<h2>Day by day: invented southern michigan 1 from 2020-07-06")
+                .contains("<td>as listed</td>")
+                .contains(" (told ");
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * An element of a page. Text and attribute values are escaped where they are written and nowhere
  * else can markup come in, so that no name can become one.
  */
-final class Element {
+public final class Element {
 
     private static final List<String> VOID = List.of("img", "meta");
 
@@ -30,7 +30,7 @@ final class Element {
         this.tag = tag;
     }
 
-    static Element of(String tag) {
+    public static Element of(String tag) {
         return new Element(tag);
     }
 
@@ -44,12 +44,12 @@ final class Element {
                 .attribute("border", "0");
     }
 
-    Element attribute(String name, String value) {
+    public Element attribute(String name, String value) {
         attributes.put(name, value);
         return this;
     }
 
-    Element style(String css) {
+    public Element style(String css) {
         return attribute("style", css);
     }
 
@@ -58,7 +58,7 @@ final class Element {
         return attribute("class", ink.cssClass()).style(ink.css() + css);
     }
 
-    Element text(String text) {
+    public Element text(String text) {
         parts.add(out -> out.append(escaped(held(text))));
         return this;
     }
@@ -68,14 +68,14 @@ final class Element {
         return NUMBER_AND_UNIT.matcher(text).replaceAll("$1\u00A0$2");
     }
 
-    Element add(Element... children) {
+    public Element add(Element... children) {
         for (Element child : children) {
             parts.add(child::write);
         }
         return this;
     }
 
-    Element addAll(List<Element> children) {
+    public Element addAll(List<Element> children) {
         children.forEach(this::add);
         return this;
     }

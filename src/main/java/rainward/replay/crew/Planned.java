@@ -23,9 +23,6 @@ final class Planned implements Foreman {
     /** A crew that is early goes on with what is due within this time. */
     private static final Duration EARLY = Duration.ofMinutes(60);
 
-    /** A gain below it is what is left to a seeding that waiting beats. */
-    private static final double LEAST_GAIN = 0.025;
-
     private final Rounds rounds;
     private final Policy policy;
     private final long tries;
@@ -77,7 +74,6 @@ final class Planned implements Foreman {
                 .flatMap(p -> p.items().stream())
                 .filter(i -> i.hands().machine().equals(machine.name()))
                 .filter(i -> !i.work().from().isAfter(now.plus(EARLY)))
-                .filter(this::worthIt)
                 .sorted(Comparator.comparing(i -> i.work().from()))
                 .flatMap(i ->
                         open.stream().filter(work -> isFor(i, work)).map(work -> wanted(work, i)))
@@ -87,12 +83,6 @@ final class Planned implements Foreman {
     private static boolean isFor(PlanItem item, FieldWork work) {
         return item.place().field().equals(work.field().name())
                 && item.place().stage().equals(work.nextStage().name());
-    }
-
-    /** A patient crew makes the field ready, and seeds it when that gains over waiting. */
-    private boolean worthIt(PlanItem item) {
-        return !policy.patient()
-                || item.sowing().filter(s -> s.worth() < LEAST_GAIN).isEmpty();
     }
 
     private static Wanted wanted(FieldWork work, PlanItem item) {

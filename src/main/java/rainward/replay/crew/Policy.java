@@ -10,9 +10,9 @@ public enum Policy {
     READIEST_FIRST("readiest first"),
     RAIN_SOONEST("rain soonest first"),
     RAINWARD("rainward"),
-    RAINWARD_PATIENT("rainward, patient"),
-    TOLD_THE_FUTURE("told the future"),
-    TOLD_PATIENT("told the future, patient");
+    NOTHING_KEPT("rainward, keeping no seed"),
+    TOLD_THE_FUTURE("told ten days ahead"),
+    TOLD_THE_SEASON("told the whole season");
 
     private final String words;
 
@@ -30,13 +30,13 @@ public enum Policy {
         return compareTo(RAINWARD) < 0;
     }
 
-    /** True where a seeding has to gain over waiting. */
-    boolean patient() {
-        return this == RAINWARD_PATIENT || this == TOLD_PATIENT;
+    /** True where seed may be kept for days after those planned, as the service does. */
+    boolean keepsSeed() {
+        return this != NOTHING_KEPT;
     }
 
     /** True where the weather to come is known. */
     boolean knowing() {
-        return this == TOLD_THE_FUTURE || this == TOLD_PATIENT;
+        return this == TOLD_THE_FUTURE || this == TOLD_THE_SEASON;
     }
 }

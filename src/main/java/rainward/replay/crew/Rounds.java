@@ -1,5 +1,6 @@
 package rainward.replay.crew;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.BitSet;
@@ -23,6 +24,9 @@ import rainward.window.WindowRecord;
 /** Rounds of the program's own reckoning, on what could be known at a moment of the season. */
 final class Rounds {
 
+    /** As far as courses of the weather reach in every round. */
+    private static final Duration TOLD_AHEAD = Duration.ofDays(10);
+
     private final World world;
 
     Rounds(World world) {
@@ -38,7 +42,7 @@ final class Rounds {
      */
     record Asked(Instant now, List<FieldWork> fields, Optional<Plan> lastOrder) {}
 
-    private CycleInput input(Asked asked, boolean patient) {
+    private CycleInput input(Asked asked, boolean keepsSeed) {
         Instant hour = asked.now().truncatedTo(ChronoUnit.HOURS);
         Map<String, CycleInput.PropertyWeather> weather = new TreeMap<>();
         world.weather().byProperty().forEach((property, whole) -> {
@@ -56,11 +60,11 @@ final class Rounds {
                 world.scene().roster(),
                 asked.fields().stream().map(FieldWork::asCase).toList(),
                 weather,
-                rules(patient),
+                rules(keepsSeed),
                 new CycleInput.Memory(asked.lastOrder(), WindowRecord.NOTHING, Set.of(), Map.of()));
     }
 
-    private CycleInput.Rules rules(boolean patient) {
+    private CycleInput.Rules rules(boolean keepsSeed) {
         CycleInput.Rules rules = world.scene().rules();
         return new CycleInput.Rules(
                 new CycleInput.Draw(
@@ -69,7 +73,7 @@ final class Rounds {
                 rules.prices(),
                 rules.windows(),
                 rules.units(),
-                patient);
+                keepsSeed);
     }
 
     /** Readiness of each waiting field, 0 to 100. */
@@ -84,11 +88,24 @@ final class Rounds {
 
     /** What a policy that plans has to find an order for. */
     PlanProblem problem(Policy policy, Asked asked) {
-        CycleInput input = input(asked, policy.patient());
+        CycleInput input = input(asked, policy.keepsSeed());
         Cycle cycle = policy.knowing()
-                ? Cycle.knowing(input, world.weather().byProperty(), world.ground())
+                ? Cycle.knowing(input, known(policy, asked.now()), world.ground())
                 : Cycle.of(input, world.ground());
         return cycle.problem();
+    }
+
+    /** The weather to come, ten days of it or all. */
+    private Map<String, ObservedWeather> known(Policy policy, Instant now) {
+        Instant hour = now.truncatedTo(ChronoUnit.HOURS);
+        Map<String, ObservedWeather> known = new TreeMap<>();
+        world.weather().byProperty().forEach((property, whole) -> {
+            Instant end = whole.air().end();
+            Instant told = hour.plus(TOLD_AHEAD);
+            boolean all = policy == Policy.TOLD_THE_SEASON || told.isAfter(end);
+            known.put(property, Stretch.of(whole, hour, all ? end : told));
+        });
+        return known;
     }
 
     /**

@@ -65,14 +65,14 @@ public record Comparison(
      *
      * @param vsAsListed Rainward, from the listed order on
      * @param vsBestHabit Rainward, from the best simple policy on
-     * @param patientVsBestHabit patient Rainward, from the best simple policy on
+     * @param byTenDays whoever is told ten days ahead, from the best simple policy on
      * @param bestHabit its name
      * @param ceiling the better of the two that know the weather to come
      */
     public record GapClosed(
             double vsAsListed,
             double vsBestHabit,
-            double patientVsBestHabit,
+            double byTenDays,
             String bestHabit,
             String ceiling) {}
 
@@ -142,12 +142,12 @@ public record Comparison(
 
     private static GapClosed gap(List<Line> lines) {
         Line habit = best(lines, HABITS);
-        Line ceiling = best(lines, List.of(Policy.TOLD_THE_FUTURE, Policy.TOLD_PATIENT));
+        Line ceiling = best(lines, List.of(Policy.TOLD_THE_FUTURE, Policy.TOLD_THE_SEASON));
         Line listed = best(lines, List.of(Policy.AS_LISTED));
         return new GapClosed(
                 closed(lines, Policy.RAINWARD, listed, ceiling),
                 closed(lines, Policy.RAINWARD, habit, ceiling),
-                closed(lines, Policy.RAINWARD_PATIENT, habit, ceiling),
+                closed(lines, Policy.TOLD_THE_FUTURE, habit, ceiling),
                 habit.name(),
                 ceiling.name());
     }

@@ -72,7 +72,7 @@ class ComparisonTest {
 
         assertThat(Comparison.of(List.of(season(1, 1, 2, 3), without)).policies())
                 .extracting(Comparison.Line::name)
-                .containsExactly("as listed", "told the future");
+                .containsExactly("as listed", Policy.TOLD_THE_FUTURE.words());
     }
 
     /** Of 200 means of 40 normal values, 95 % ranges must hold the truth about 190 times. */

@@ -1,4 +1,4 @@
-package rainward.daemon.office;
+package rainward.daemon.replay;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -12,10 +12,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import rainward.replay.score.SeasonResult;
+import rainward.daemon.office.Refusal;
+import rainward.replay.Gains;
 
 /** Seasons that were run, a line each, so that a run that was stopped goes on where it was. */
-public final class SeasonShelf {
+final class SeasonShelf {
 
     private static final ObjectMapper JSON = JsonMapper.builder()
             .addModule(new JavaTimeModule())
@@ -25,7 +26,7 @@ public final class SeasonShelf {
     private final Path file;
 
     /** The shelf of a folder, which is made where there is none. */
-    public SeasonShelf(Path folder) {
+    SeasonShelf(Path folder) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -36,8 +37,8 @@ public final class SeasonShelf {
     }
 
     /** Seasons by key; a line that was cut off by a power cut is left out and run again. */
-    public Map<String, SeasonResult> known() {
-        Map<String, SeasonResult> known = new LinkedHashMap<>();
+    Map<String, Gains.Tried> known() {
+        Map<String, Gains.Tried> known = new LinkedHashMap<>();
         if (Files.exists(file)) {
             try {
                 for (String line : Files.readAllLines(file)) {
@@ -50,17 +51,17 @@ public final class SeasonShelf {
         return known;
     }
 
-    private static void read(String line, Map<String, SeasonResult> known) {
+    private static void read(String line, Map<String, Gains.Tried> known) {
         try {
-            SeasonResult season = JSON.readValue(line, SeasonResult.class);
-            known.put(season.key(), season);
+            Gains.Tried season = JSON.readValue(line, Gains.Tried.class);
+            known.put(season.asItIs().key(), season);
         } catch (JsonProcessingException e) {
             // Only the last line can be cut off; its season is run again.
         }
     }
 
     /** Keeps one more. */
-    public synchronized void keep(SeasonResult season) {
+    synchronized void keep(Gains.Tried season) {
         try {
             Files.writeString(
                     file,
