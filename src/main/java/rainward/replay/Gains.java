@@ -27,6 +27,10 @@ public final class Gains {
             trials = List.copyOf(trials);
         }
 
+        boolean has(Trial trial) {
+            return asItIs.by(trial.against()).isPresent() && by(trial).isPresent();
+        }
+
         Optional<SeasonScore> by(Trial trial) {
             return trial.isPolicy()
                     ? asItIs.by(trial.policy())
@@ -50,11 +54,10 @@ public final class Gains {
      */
     public record Line(String name, Interval acres, Interval worth, Interval byPlainRule) {}
 
-    /** Trials that every season has. */
+    /** Trials that every season has, with what they are held against. */
     public static List<Line> of(List<Tried> seasons) {
         return Arrays.stream(Trial.values())
-                .filter(trial -> !seasons.isEmpty()
-                        && seasons.stream().allMatch(s -> s.by(trial).isPresent()))
+                .filter(trial -> !seasons.isEmpty() && seasons.stream().allMatch(s -> s.has(trial)))
                 .map(trial -> new Line(
                         trial.words(),
                         gain(seasons, trial, s -> s.model().establishedHa()),

@@ -110,9 +110,7 @@ public final class Replay {
                 asked.start().minusDays(trial.daysEarlier()), SEASON_DAYS + trial.daysEarlier());
         World world = world(trial.scene(scene.laidAround(asked.year().place())), asked, span);
         return SeasonScore.of(
-                trial.policy(),
-                CrewSeason.run(world, trial.policy(), trial.tries(tries)),
-                world);
+                trial.policy(), CrewSeason.run(world, trial.policy(), trial.tries(tries)), world);
     }
 
     private static World world(Scene here, Asked asked, World.Span span) {

@@ -56,8 +56,8 @@ class ReplayCommandIT {
     void reportIsAPageWithPicturesAndTheWorstSeasonDayByDay() throws IOException {
         Path report = folder.resolve("report");
 
-        Desk.Said said = replay(
-                "--seasons", "1", "--policy", "RAINWARD", "--report", report.toString());
+        Desk.Said said =
+                replay("--seasons", "1", "--policy", "RAINWARD", "--report", report.toString());
 
         assertThat(said.exitCode()).isZero();
         assertThat(ImageIO.read(report.resolve("reliability.png").toFile()).getWidth())

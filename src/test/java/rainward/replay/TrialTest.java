@@ -62,10 +62,8 @@ class TrialTest {
     }
 
     private static SeasonScore score(Policy policy, double acres) {
-        SeasonScore.Sums sums =
-                new SeasonScore.Sums(acres * ACRE_HA, 2 * acres * ACRE_HA, 0, 0);
-        return new SeasonScore(
-                policy, sums, sums, new SeasonScore.Effort(0, 0, 0, 0), List.of());
+        SeasonScore.Sums sums = new SeasonScore.Sums(acres * ACRE_HA, 2 * acres * ACRE_HA, 0, 0);
+        return new SeasonScore(policy, sums, sums, new SeasonScore.Effort(0, 0, 0, 0), List.of());
     }
 
     private static Gains.Tried season(int day, double rainward, double told, double twice) {
@@ -82,8 +80,7 @@ class TrialTest {
 
     @Test
     void gainsArePairedBySeason() {
-        List<Gains.Line> lines =
-                Gains.of(List.of(season(1, 50, 53, 60), season(2, 80, 83, 90)));
+        List<Gains.Line> lines = Gains.of(List.of(season(1, 50, 53, 60), season(2, 80, 83, 90)));
 
         assertThat(lines)
                 .extracting(Gains.Line::name)

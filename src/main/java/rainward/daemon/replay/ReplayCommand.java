@@ -119,9 +119,7 @@ public final class ReplayCommand implements Callable<Integer> {
         if (report != null) {
             new ReplayReport(answer, results, asked).write(report);
         }
-        spec.commandLine()
-                .getOut()
-                .println(json ? Sheets.json(answer) : ReplayText.of(answer));
+        spec.commandLine().getOut().println(json ? Sheets.json(answer) : ReplayText.of(answer));
         return 0;
     }
 
@@ -177,8 +175,7 @@ public final class ReplayCommand implements Callable<Integer> {
     }
 
     private Gains.Tried run(Replay replay, Replay.Asked season) {
-        return new Gains.Tried(
-                replay.run(season), trials ? replay.trials(season) : List.of());
+        return new Gains.Tried(replay.run(season), trials ? replay.trials(season) : List.of());
     }
 
     /** Says each season that is done, and how many there are. */

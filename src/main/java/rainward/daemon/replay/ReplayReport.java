@@ -92,8 +92,7 @@ final class ReplayReport {
                                 .attribute("content", "width=device-width"),
                         text("title", "Seasons run again"),
                         text("style", CSS));
-        return "<!DOCTYPE html>\n"
-                + Element.of("html").attribute("lang", "en").add(head, body);
+        return "<!DOCTYPE html>\n" + Element.of("html").attribute("lang", "en").add(head, body);
     }
 
     private String intro() {

@@ -40,8 +40,8 @@ final class ReplayText {
         lines.add(
                 "Fields that Rainward lost and the listed order got up, and the other way round:");
         answer.lossesToListed()
-                .forEach(line -> lines.add("  " + cause(line) + ": lost " + line.lost() + ", won "
-                        + line.won()));
+                .forEach(line -> lines.add(
+                        "  " + cause(line) + ": lost " + line.lost() + ", won " + line.won()));
         if (!answer.trials().isEmpty()) {
             lines.add("");
             lines.add("One thing otherwise, all else as it was:");
@@ -52,7 +52,8 @@ final class ReplayText {
 
     static List<List<String>> trials(List<Gains.Line> trials) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("otherwise", "stand ac (95 %)", "worth (95 %)", "worth by the plain rule"));
+        rows.add(
+                List.of("otherwise", "stand ac (95 %)", "worth (95 %)", "worth by the plain rule"));
         trials.forEach(line -> rows.add(List.of(
                 line.name(), range(line.acres()), range(line.worth()), range(line.byPlainRule()))));
         return rows;

@@ -51,9 +51,7 @@ record Story(SeasonResult season, Replay.Asked asked, List<Policy> policies) {
                 .flatMapToDouble(w -> w.rainMm().stream())
                 .filter(mm -> mm > 0)
                 .mapToObj(mm -> String.format(
-                        Locale.US,
-                        "%.2f in",
-                        UnitSystem.US_CUSTOMARY.shown(Quantity.RAIN, mm)))
+                        Locale.US, "%.2f in", UnitSystem.US_CUSTOMARY.shown(Quantity.RAIN, mm)))
                 .findFirst()
                 .orElse("");
     }
