@@ -3,11 +3,10 @@ package rainward.daemon.replay;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.knowm.xchart.BitmapEncoder;
+import org.knowm.xchart.ChartEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -103,12 +102,10 @@ final class ReplayPictures {
     }
 
     private static byte[] png(XYChart chart) {
-        var bytes = new ByteArrayOutputStream();
         try {
-            BitmapEncoder.saveBitmap(chart, bytes, BitmapEncoder.BitmapFormat.PNG);
+            return ChartEncoder.getBytes(chart, "png");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
     }
 }

@@ -3,11 +3,10 @@ package rainward.daemon.skill;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.knowm.xchart.BitmapEncoder;
+import org.knowm.xchart.ChartEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -68,13 +67,11 @@ final class SkillPicture {
         if (stands.checks() > 0) {
             add(chart, "stand (" + stands.checks() + ")", stands.reliability(), LOOKS.get(4));
         }
-        var bytes = new ByteArrayOutputStream();
         try {
-            BitmapEncoder.saveBitmap(chart, bytes, BitmapEncoder.BitmapFormat.PNG);
+            return ChartEncoder.getBytes(chart, "png");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
     }
 
     private static XYChart empty() {
