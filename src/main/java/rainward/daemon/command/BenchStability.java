@@ -29,6 +29,12 @@ final class BenchStability implements Callable<Integer> {
     @Option(names = "--tries", paramLabel = "N", description = "Of each plan; else 30000.")
     long tries = 30_000;
 
+    @Option(
+            names = "--price",
+            paramLabel = "SHARE",
+            description = "Of moving an item, as a share of the order's worth; else 0.01.")
+    double price = 0.01;
+
     @Option(names = "--json", description = "Print JSON.")
     boolean json;
 
@@ -43,8 +49,11 @@ final class BenchStability implements Callable<Integer> {
         if (tries < 1) {
             throw Refusal.badInput("--tries is " + tries + ", must be 1 or more.");
         }
+        if (!(price >= 0 && price <= 0.5)) {
+            throw Refusal.badInput("--price is " + price + ", must be 0 to 0.5.");
+        }
         List<Fortnight.Steadiness> all = Arrays.stream(GeneratedDays.Kind.values())
-                .map(kind -> Fortnight.of(kind, tries))
+                .map(kind -> Fortnight.of(kind, tries, price))
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
         out.println(json ? Sheets.json(new Answer(all)) : text(all));

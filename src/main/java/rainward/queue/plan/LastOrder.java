@@ -11,11 +11,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rainward.farm.Stage;
 import rainward.farm.Window;
 import rainward.queue.model.Shifts;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
+import rainward.queue.problem.OpenStages;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
@@ -69,10 +71,10 @@ final class LastOrder {
             Optional<Part> part = partOf(item);
             part.ifPresent(p -> {
                 Set<Part> earlier = before.computeIfAbsent(p, k -> new HashSet<>());
-                Part previous = last.put(item.hands().machine(), p);
-                if (previous != null && !previous.equals(p)) {
-                    earlier.add(previous);
-                }
+                Stream.of("m" + item.hands().machine(), "p" + item.hands().person())
+                        .map(hand -> last.put(hand, p))
+                        .filter(previous -> previous != null && !previous.equals(p))
+                        .forEach(earlier::add);
             });
         }
         for (int i = 0; i < problem.jobs().size(); i++) {
@@ -85,10 +87,12 @@ final class LastOrder {
         }
     }
 
+    /** Work that goes on or is done stands before all others, whatever the row. */
     private Optional<Part> partOf(PlanItem item) {
         return Optional.ofNullable(index.get(item.place().field())).flatMap(i -> {
             List<Stage> stages = problem.jobs().get(i).recipe().stages();
-            return IntStream.range(0, stages.size())
+            int open = OpenStages.of(problem.jobs().get(i)).next();
+            return IntStream.range(open, stages.size())
                     .filter(s -> stages.get(s).name().equals(item.place().stage()))
                     .mapToObj(s -> new Part(i, decoder.parts().part(i, s)))
                     .findFirst();

@@ -10,8 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import rainward.farm.Crew;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
+import rainward.farm.GeoPoint;
+import rainward.farm.Machine;
 import rainward.farm.StageRecord;
 import rainward.farm.Window;
 import rainward.queue.model.Habits;
@@ -40,12 +43,14 @@ public final class Fortnight {
 
     private final GeneratedDays.Kind kind;
     private final long tries;
+    private final double changeFraction;
     private int told;
     private int moved;
 
-    private Fortnight(GeneratedDays.Kind kind, long tries) {
+    private Fortnight(GeneratedDays.Kind kind, long tries, double changeFraction) {
         this.kind = kind;
         this.tries = tries;
+        this.changeFraction = changeFraction;
     }
 
     /**
@@ -59,10 +64,14 @@ public final class Fortnight {
     public record Steadiness(
             GeneratedDays.Kind kind, double movedPct, double freshMovedPct, double costPct) {}
 
-    /** Lives through two weeks of a kind, with the usual price of change and without. */
-    public static Steadiness of(GeneratedDays.Kind kind, long tries) {
-        Fortnight steady = new Fortnight(kind, tries);
-        Fortnight fresh = new Fortnight(kind, tries);
+    /**
+     * Lives through two weeks of a kind, with a price of change and without.
+     *
+     * @param changeFraction price of moving one item, as a share of the order's value
+     */
+    public static Steadiness of(GeneratedDays.Kind kind, long tries, double changeFraction) {
+        Fortnight steady = new Fortnight(kind, tries, changeFraction);
+        Fortnight fresh = new Fortnight(kind, tries, 0);
         double kept = steady.week(1, true) + steady.week(2, true);
         double free = fresh.week(1, false) + fresh.week(2, false);
         return new Steadiness(kind, steady.movedPct(), fresh.movedPct(), 100 * (1 - kept / free));
@@ -129,7 +138,7 @@ public final class Fortnight {
         return earnedHa;
     }
 
-    private static PlanProblem now(
+    private PlanProblem now(
             PlanProblem seen,
             Instant asOf,
             Map<String, FieldStatus> statuses,
@@ -138,8 +147,47 @@ public final class Fortnight {
         for (Job job : seen.jobs()) {
             jobs.add(job.with(statuses.getOrDefault(job.name(), job.field().status())));
         }
+        PlanProblem.Prices prices = new PlanProblem.Prices(
+                seen.prices().drivingHaPerHour(),
+                seen.prices().overtimeHaPerHour(),
+                changeFraction);
         return new PlanProblem(
-                asOf, seen.horizon(), seen.crew(), jobs, seen.prices(), last, seen.stockHa());
+                asOf, seen.horizon(), standing(seen, jobs), jobs, prices, last, seen.stockHa());
+    }
+
+    /** Machines stay where their last work was. */
+    private static Crew standing(PlanProblem seen, List<Job> jobs) {
+        List<Machine> machines = seen.crew().machines().stream()
+                .map(m -> lastWork(m, jobs).map(at -> at(m, at)).orElse(m))
+                .toList();
+        Crew crew = seen.crew();
+        return new Crew(crew.zone(), crew.hours(), crew.people(), machines, crew.roadFactor());
+    }
+
+    private static Optional<GeoPoint> lastWork(Machine machine, List<Job> jobs) {
+        Optional<GeoPoint> at = Optional.empty();
+        Instant latest = Instant.MIN;
+        for (Job job : jobs) {
+            for (StageRecord record : job.field().status().stages()) {
+                Instant start = record.startedAt().orElse(Instant.MIN);
+                if (record.machine().filter(machine.name()::equals).isPresent()
+                        && start.isAfter(latest)) {
+                    at = Optional.of(job.arrival());
+                    latest = start;
+                }
+            }
+        }
+        return at;
+    }
+
+    private static Machine at(Machine machine, GeoPoint place) {
+        return new Machine(
+                machine.name(),
+                machine.operations(),
+                machine.work(),
+                new Machine.Travel(machine.travel().speedKmh(), machine.travel().hitch(), place),
+                machine.refill(),
+                machine.massClass());
     }
 
     /** Counts, by the planner's own rule, what a crew would call a change of its next day. */
