@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,6 +128,48 @@ class StandCommandsIT {
         assertThat(later.type("stand").out()).contains("MP1 Orchard Strip");
         assertThat(countedUp(later, "--write").exitCode()).isZero();
         assertThat(later.type("stand").out()).contains("No seeded field waits for a look.");
+    }
+
+    private static double standOf(Desk desk, String... species) {
+        return desk.type(Stream.concat(
+                                Stream.of("count", "MP1", "--ring", "28.26in", "--json"),
+                                Stream.of(species).flatMap(one -> Stream.of("--of", one)))
+                        .toArray(String[]::new))
+                .json()
+                .path("standShare")
+                .asDouble();
+    }
+
+    @Test
+    void seedlingsToldApartCountByTheWeightOfTheirSpecies() {
+        Desk later = weekAfterSeeding();
+
+        double turnip = standOf(later, "turnip=9,7,8,10,8");
+        double rape = standOf(later, "rape=4,0,3,2,1");
+        assertThat(turnip).isPositive();
+        assertThat(standOf(later, "turnip=18,14,16,20,16"))
+                .isCloseTo(2 * turnip, Offset.offset(1e-9));
+        assertThat(standOf(later, "turnip=9,7,8,10,8", "rape=4,0,3,2,1"))
+                .isCloseTo(turnip + rape, Offset.offset(1e-9));
+        assertThat(later.type("count", "MP1", "--ring", "28in", "--of", "kale=1,2")
+                        .err())
+                .contains("There is no species of turnip and rape 'kale'");
+        assertThat(later.type(
+                                "count",
+                                "MP1",
+                                "--ring",
+                                "28in",
+                                "--of",
+                                "turnip=1,2",
+                                "--of",
+                                "rape=1")
+                        .err())
+                .contains("a number for every place");
+        assertThat(later.type("count", "MP1", "--ring", "28in", "--plants", "1,two")
+                        .err())
+                .contains("'1,two' is no count of plants by place");
+        assertThat(later.type("count", "MP1", "--ring", "28in").err())
+                .contains("Say what was counted");
     }
 
     @Test

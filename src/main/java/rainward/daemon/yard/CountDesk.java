@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import rainward.cycle.Outlook;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
@@ -40,10 +43,39 @@ public final class CountDesk {
 
     /** A count held against its mix. */
     public Counted counted(Mix mix, PlantCount count) {
-        double stand = SownSeed.standOfAll(mix, count.plantsPerM2());
+        return counted(
+                mix,
+                SownSeed.standOfAll(mix, count.plantsPerM2()),
+                SownSeed.standOfAll(mix, count.errorPerM2()),
+                count.plants().size());
+    }
+
+    /**
+     * A count in which seedlings were told apart, by species. Its error is taken as if every
+     * species were off the same way: rather one place too many than a field torn up on a guess.
+     */
+    public Counted counted(Mix mix, Map<String, PlantCount> bySpecies) {
+        return counted(
+                mix,
+                SownSeed.stand(mix, each(bySpecies, PlantCount::plantsPerM2)),
+                SownSeed.stand(mix, each(bySpecies, PlantCount::errorPerM2)),
+                bySpecies.values().stream()
+                        .mapToInt(count -> count.plants().size())
+                        .min()
+                        .orElse(0));
+    }
+
+    private static Map<String, Double> each(
+            Map<String, PlantCount> bySpecies, ToDoubleFunction<PlantCount> figure) {
+        Map<String, Double> figures = new TreeMap<>();
+        bySpecies.forEach((species, count) -> figures.put(species, figure.applyAsDouble(count)));
+        return figures;
+    }
+
+    private static Counted counted(Mix mix, double stand, double standError, int places) {
         double share = StandVerdict.targetShare(mix, stand);
-        double error = StandVerdict.targetShare(mix, SownSeed.standOfAll(mix, count.errorPerM2()));
-        boolean few = count.plants().size() < PlantCount.FEWEST_PLACES;
+        double error = StandVerdict.targetShare(mix, standError);
+        boolean few = places < PlantCount.FEWEST_PLACES;
         return new Counted(
                 stand, share, StandVerdict.of(share), few || StandVerdict.isClose(share, error));
     }

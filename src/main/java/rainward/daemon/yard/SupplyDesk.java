@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import rainward.brief.Brief.LoadLine;
 import rainward.daemon.office.Office;
 import rainward.daemon.settings.InputSettings;
+import rainward.daemon.yard.spread.SpreadDesk;
 import rainward.farm.Field;
 import rainward.farm.MixComponent;
 import rainward.farm.Operation;

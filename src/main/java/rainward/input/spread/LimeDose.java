@@ -16,7 +16,8 @@ import rainward.input.lime.PhPath;
  * Lime of one field: what goes on this year, what is owed to later ones.
  *
  * @param lime that is spread
- * @param nowKgPerHa this year [kg/ha]; zero where the year has had its most
+ * @param nowKgPerHa this year [kg/ha]; zero where the year has had its most or none is at hand
+ * @param lackingKgPerHa that this year could have had besides, were it at hand [kg/ha]
  * @param later doses of later years, of the same lime
  * @param path of the pH, as a range
  * @param options every lime that does the work of this year's dose, the cheapest first
@@ -24,6 +25,7 @@ import rainward.input.lime.PhPath;
 public record LimeDose(
         LimeQuality lime,
         double nowKgPerHa,
+        double lackingKgPerHa,
         LimePlan later,
         PhPath path,
         List<LimeOption> options) {
@@ -91,8 +93,10 @@ public record LimeDose(
                 return Optional.empty();
             }
             double roomKgPerHa = Math.max(0, rules.cap().mostKgPerHa() - thisYearKgPerHa());
-            double nowKgPerHa = Math.min(owedKgPerHa / effectiveFraction, roomKgPerHa);
-            nowKgPerHa = nowKgPerHa < NOTHING_KG_PER_HA ? 0 : nowKgPerHa;
+            double wantedKgPerHa =
+                    orNothing(Math.min(owedKgPerHa / effectiveFraction, roomKgPerHa));
+            double nowKgPerHa = orNothing(
+                    Math.min(wantedKgPerHa, rules.atHandKg() / asked.plot().areaHa()));
             double afterKgPerHa = owedKgPerHa - nowKgPerHa * effectiveFraction;
             LimePlan later = LimePlan.of(
                     new LimeOwed(asked.plot().field(), Math.max(0, afterKgPerHa)),
@@ -104,10 +108,15 @@ public record LimeDose(
             return Optional.of(new LimeDose(
                     lime,
                     nowKgPerHa,
+                    orNothing(wantedKgPerHa - nowKgPerHa),
                     later,
                     new PhPath(startPh, targetPh, doneShare),
                     LimeOption.byCost(
                             rules.limes(), rules.fineness(), nowKgPerHa * effectiveFraction)));
+        }
+
+        private static double orNothing(double rateKgPerHa) {
+            return rateKgPerHa < NOTHING_KG_PER_HA ? 0 : rateKgPerHa;
         }
 
         /** Pure, fine calcium carbonate brought since the soil was sampled [kg/ha]. */

@@ -2,6 +2,7 @@ package rainward.input.spread;
 
 import java.util.List;
 import java.util.Optional;
+import rainward.farm.Require;
 import rainward.input.fertilizer.Blender;
 import rainward.input.fertilizer.Product;
 import rainward.input.fertilizer.Targets;
@@ -25,6 +26,7 @@ public record SpreadRules(Liming lime, Feeding feed, int soilTestYears) {
      * @param rule published recommendation
      * @param fineness sieve factors
      * @param limes that can be had; the first is spread
+     * @param atHandKg of that one; infinite where it is bought [kg]
      * @param cap the most at a time
      * @param depthCm that it is worked in [cm]
      */
@@ -32,10 +34,12 @@ public record SpreadRules(Liming lime, Feeding feed, int soilTestYears) {
             LimeRule rule,
             FinenessSystem fineness,
             List<LimeQuality> limes,
+            double atHandKg,
             LimePlan.Cap cap,
             double depthCm) {
         public Liming {
             limes = List.copyOf(limes);
+            Require.that(atHandKg >= 0, "atHandKg is " + atHandKg + ", must be 0 or more");
         }
 
         Optional<LimeQuality> named(String name) {

@@ -44,11 +44,20 @@ class FieldSpreadTest {
             Optional.ofNullable(TABLES.limeRules().get("tri-state 1995")).orElseThrow();
 
     private static SpreadRules rules() {
+        return rules(Double.POSITIVE_INFINITY);
+    }
+
+    private static SpreadRules rules(double limeAtHandKg) {
         TestRule.ByExchange none = new TestRule.ByExchange(
                 new TestRule("Bray P1", 15, 15, 10, new TestRule.Feed(Us.kgPerHa(5), 0)), 0, 0);
         return new SpreadRules(
                 new SpreadRules.Liming(
-                        TRI_STATE, NEW_YORK, List.of(FINE), LimePlan.Cap.USUAL, Us.cm(8)),
+                        TRI_STATE,
+                        NEW_YORK,
+                        List.of(FINE),
+                        limeAtHandKg,
+                        LimePlan.Cap.USUAL,
+                        Us.cm(8)),
                 new SpreadRules.Feeding(
                         new Targets.Rules(none, none, Us.kgPerHa(50)),
                         List.of(
@@ -98,6 +107,30 @@ class FieldSpreadTest {
         assertThat(dose.nowKgPerHa() + dose.owed().effectiveKgPerHa())
                 .isCloseTo(need, within(1e-6));
         assertThat(dose.later().doses().get(0).year()).isEqualTo(2027);
+    }
+
+    @Test
+    void heapGivesWhatItHasAndTheRestIsOwed() {
+        // Two hectares, which without a heap get their 4000 lb/ac.
+        LimeDose dose = FieldSpread.of(field(5.5, 6.4, SpreadCase.Past.NOTHING), rules(3_000))
+                .lime()
+                .orElseThrow();
+
+        assertThat(dose.nowKgPerHa()).isCloseTo(1_500, within(1e-6));
+        assertThat(dose.lackingKgPerHa()).isCloseTo(Us.kgPerHa(4_000) - 1_500, within(1e-6));
+        assertThat(dose.nowKgPerHa() + dose.owed().effectiveKgPerHa())
+                .isCloseTo(needKgPerHa(5.5, 6.4), within(1e-6));
+    }
+
+    @Test
+    void emptyHeapGivesNothingAndAllIsOwed() {
+        LimeDose dose = FieldSpread.of(field(5.5, 6.4, SpreadCase.Past.NOTHING), rules(0))
+                .lime()
+                .orElseThrow();
+
+        assertThat(dose.nowKgPerHa()).isZero();
+        assertThat(dose.lackingKgPerHa()).isCloseTo(Us.kgPerHa(4_000), within(1e-6));
+        assertThat(dose.owed().effectiveKgPerHa()).isCloseTo(needKgPerHa(5.5, 6.4), within(1e-6));
     }
 
     @Test

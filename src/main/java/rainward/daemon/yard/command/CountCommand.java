@@ -4,12 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rainward.daemon.command.OfficeCommand;
+import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Written;
@@ -41,8 +45,15 @@ public final class CountCommand extends OfficeCommand {
     @Parameters(index = "0", paramLabel = "FIELD", description = "The field.")
     String field = "";
 
-    @Option(names = "--plants", required = true, split = ",", description = "12,9,14,11,10")
-    List<Integer> plants = List.of();
+    @Option(names = "--plants", paramLabel = "12,9,14", description = "Of every kind, by place.")
+    @Nullable
+    String plants;
+
+    @Option(
+            names = "--of",
+            paramLabel = "SPECIES=12,9,14",
+            description = "Of one species, by place, where seedlings are told apart; repeated.")
+    Map<String, String> species = Map.of();
 
     @Option(names = "--ring", description = "Inner width of the ring: 28.3in or 72cm.")
     @Nullable
@@ -88,12 +99,12 @@ public final class CountCommand extends OfficeCommand {
         Mix mix = desk.mixOf(where)
                 .orElseThrow(() -> Refusal.badInput(
                         where.name() + ": its mix is not known; add it to the settings."));
-        PlantCount count = count(office.settings().farm().units());
-        CountDesk.Counted counted = desk.counted(mix, count);
+        Seen seen = seen(desk, mix, office.settings().farm().units());
+        CountDesk.Counted counted = seen.counted();
         List<String> words = new ArrayList<>(List.of(words(where, mix, counted)));
         List<NextMix> next = List.of();
         if (write) {
-            words.add(written(office, where, counted));
+            words.add(written(office, where, seen));
             next = counted.verdict() == StandVerdict.UP
                     ? List.of()
                     : desk.next(where, mix, counted);
@@ -103,7 +114,7 @@ public final class CountCommand extends OfficeCommand {
         Answer answer = new Answer(
                 where.name(),
                 mix.name(),
-                count.plantsPerM2(),
+                seen.plantsPerM2(),
                 counted.standShare(),
                 counted.targetShare(),
                 word(counted.verdict()),
@@ -141,7 +152,8 @@ public final class CountCommand extends OfficeCommand {
                 counted.close() ? " Count more places before you decide." : "");
     }
 
-    private String written(Office office, Field where, CountDesk.Counted counted) {
+    private String written(Office office, Field where, Seen seen) {
+        CountDesk.Counted counted = seen.counted();
         boolean up = counted.verdict() == StandVerdict.UP;
         if (!up && cause == null) {
             throw Refusal.badInput("A thin or failed stand needs --cause: dry, washed, crusted,"
@@ -154,14 +166,62 @@ public final class CountCommand extends OfficeCommand {
                 new LookDesk.Seen(
                         Optional.ofNullable(cause),
                         Optional.of(share),
-                        Optional.of(plants.size() + " places counted")),
+                        Optional.of(seen.places() + " places counted")),
                 Optional.empty(),
                 by);
         return office.store()
                 .inTransaction(books -> new LookDesk(office).take(books, said).words());
     }
 
-    private PlantCount count(UnitSystem units) {
+    /** What was counted, and what it says. */
+    private record Seen(CountDesk.Counted counted, double plantsPerM2, int places) {}
+
+    private Seen seen(CountDesk desk, Mix mix, UnitSystem units) {
+        if ((plants == null) == species.isEmpty()) {
+            throw Refusal.badInput("Say what was counted: --plants 12,9,14, or --of SPECIES=12,9,14"
+                    + " for each species where they are told apart.");
+        }
+        if (plants != null) {
+            PlantCount count = count(units, numbers(plants));
+            return new Seen(
+                    desk.counted(mix, count),
+                    count.plantsPerM2(),
+                    count.plants().size());
+        }
+        List<String> names = mix.components().stream()
+                .map(component -> component.species().name())
+                .toList();
+        Map<String, PlantCount> told = new TreeMap<>();
+        species.forEach((name, counted) -> told.put(
+                NameMatch.of(name, names).orRefuse("species of " + mix.name()),
+                count(units, numbers(counted))));
+        List<Integer> places = told.values().stream()
+                .map(count -> count.plants().size())
+                .distinct()
+                .toList();
+        if (places.size() > 1) {
+            throw Refusal.badInput("--of: give every species a number for every place, 0 where none"
+                    + " of it stood.");
+        }
+        return new Seen(
+                desk.counted(mix, told),
+                told.values().stream().mapToDouble(PlantCount::plantsPerM2).sum(),
+                places.get(0));
+    }
+
+    private static List<Integer> numbers(String text) {
+        try {
+            return Stream.of(text.split(",", -1))
+                    .map(String::strip)
+                    .map(Integer::valueOf)
+                    .toList();
+        } catch (NumberFormatException e) {
+            throw Refusal.badInput("'" + text + "' is no count of plants by place: write whole"
+                    + " numbers with commas, such as 12,9,14.");
+        }
+    }
+
+    private PlantCount count(UnitSystem units, List<Integer> plants) {
         try {
             if (ring != null && row == null) {
                 return PlantCount.inRing(metres("--ring", ring, units), plants);

@@ -1,4 +1,4 @@
-package rainward.daemon.yard;
+package rainward.daemon.yard.spread;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rainward.daemon.office.Office;
 import rainward.daemon.settings.InputSettings;
 import rainward.farm.Field;
@@ -16,6 +17,7 @@ import rainward.input.SoilTest;
 import rainward.input.fertilizer.CropRemoval;
 import rainward.input.fertilizer.Product;
 import rainward.input.fertilizer.Targets;
+import rainward.input.lime.LimeQuality;
 import rainward.input.record.Applied;
 import rainward.input.record.Harvested;
 import rainward.input.spread.FieldSpread;
@@ -39,7 +41,12 @@ public final class SpreadDesk {
 
     /** Every field, in the order of the import, out of whatever can be bought. */
     public List<FieldSpread> all(Books books, LocalDate today) {
-        return all(books, today, rules(office.settings().inputs().products()));
+        InputSettings inputs = office.settings().inputs();
+        SpreadRules rules =
+                rules(inputs.products(), new Heap(inputs.limes(), Double.POSITIVE_INFINITY));
+        return cases(books, today).stream()
+                .map(one -> FieldSpread.of(one, rules))
+                .toList();
     }
 
     /**
@@ -56,12 +63,17 @@ public final class SpreadDesk {
         cases.stream()
                 .sorted(Comparator.comparingInt(one -> place(order, one.plot().field())))
                 .forEach(one -> {
-                    FieldSpread spread = FieldSpread.of(one, rules(offers(leftKg)));
+                    double areaHa = one.plot().areaHa();
+                    FieldSpread spread =
+                            FieldSpread.of(one, rules(offers(leftKg), heap(leftKg, areaHa)));
+                    spread.lime()
+                            .ifPresent(dose -> leftKg.merge(
+                                    dose.lime().name(), -dose.nowKgPerHa() * areaHa, Double::sum));
                     spread.blend()
                             .parts()
                             .forEach(part -> leftKg.merge(
                                     part.product().name(),
-                                    -part.rateKgPerHa() * one.plot().areaHa(),
+                                    -part.rateKgPerHa() * areaHa,
                                     Double::sum));
                     shared.put(one.plot().field(), spread);
                 });
@@ -84,10 +96,27 @@ public final class SpreadDesk {
                 .toList();
     }
 
-    private List<FieldSpread> all(Books books, LocalDate today, SpreadRules rules) {
-        return cases(books, today).stream()
-                .map(one -> FieldSpread.of(one, rules))
-                .toList();
+    /**
+     * Limes for a field and how much of the first of them there is.
+     *
+     * @param limes the first is spread
+     * @param atHandKg of the first [kg]
+     */
+    private record Heap(List<LimeQuality> limes, double atHandKg) {}
+
+    /** The first lime of the settings of which a kilogram a hectare is left; else none of any. */
+    private Heap heap(Map<String, Double> leftKg, double areaHa) {
+        List<LimeQuality> limes = office.settings().inputs().limes();
+        Optional<LimeQuality> there = limes.stream()
+                .filter(lime -> leftKg.getOrDefault(lime.name(), 0.0) >= areaHa)
+                .findFirst();
+        return there.map(first -> new Heap(
+                        Stream.concat(
+                                        Stream.of(first),
+                                        limes.stream().filter(lime -> !lime.equals(first)))
+                                .toList(),
+                        leftKg.getOrDefault(first.name(), 0.0)))
+                .orElse(new Heap(limes, 0));
     }
 
     /** What is asked of every field, in the order of the import. */
@@ -117,7 +146,7 @@ public final class SpreadDesk {
                 office.settings().inputs().advice().lime().targetPh(item.mix()));
     }
 
-    private SpreadRules rules(List<Product.Offer> offers) {
+    private SpreadRules rules(List<Product.Offer> offers, Heap heap) {
         InputSettings inputs = office.settings().inputs();
         InputSettings.LimeAdvice lime = inputs.advice().lime();
         InputSettings.FeedAdvice feed = inputs.advice().feed();
@@ -126,7 +155,8 @@ public final class SpreadDesk {
                 new SpreadRules.Liming(
                         known(tables.limeRules(), lime.region()),
                         known(tables.finenessSystems(), lime.fineness()),
-                        inputs.limes(),
+                        heap.limes(),
+                        heap.atHandKg(),
                         lime.cap(),
                         lime.depthCm()),
                 new SpreadRules.Feeding(

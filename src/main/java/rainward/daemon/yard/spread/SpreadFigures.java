@@ -1,4 +1,4 @@
-package rainward.daemon.yard;
+package rainward.daemon.yard.spread;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +46,7 @@ public record SpreadFigures(
      * @param lime that is spread
      * @param nowRate this year
      * @param nowMass this year, over the field
+     * @param lackingMass that this year could have had besides, were it in the shed
      * @param later rates of later years
      * @param phNow as tested
      * @param phTarget that the mix asks for
@@ -57,6 +58,7 @@ public record SpreadFigures(
             String lime,
             double nowRate,
             double nowMass,
+            double lackingMass,
             List<YearRate> later,
             double phNow,
             double phTarget,
@@ -117,6 +119,7 @@ public record SpreadFigures(
                     dose.lime().name(),
                     rate(dose.nowKgPerHa()),
                     mass(dose.nowKgPerHa()),
+                    mass(dose.lackingKgPerHa()),
                     dose.later().doses().stream()
                             .map(later -> new YearRate(later.year(), rate(later.rateKgPerHa())))
                             .toList(),
@@ -141,7 +144,8 @@ public record SpreadFigures(
             words.add("lime: "
                     + (dose.nowKgPerHa() > 0
                             ? dose.lime().name() + " " + amount(dose.nowKgPerHa()) + " this year"
-                            : "none this year, it has had its most")
+                            : none(dose))
+                    + lacking(dose)
                     + later(dose.later()));
             words.add(dose.path().words());
             if (dose.options().size() > 1 && dose.nowKgPerHa() > 0) {
@@ -150,6 +154,18 @@ public record SpreadFigures(
                                 .map(this::option)
                                 .collect(Collectors.joining("; ")));
             }
+        }
+
+        private String lacking(LimeDose dose) {
+            return dose.lackingKgPerHa() > 0
+                    ? ", the shed lacks " + amount(dose.lackingKgPerHa())
+                    : "";
+        }
+
+        private static String none(LimeDose dose) {
+            return dose.lackingKgPerHa() > 0
+                    ? "none this year"
+                    : "none this year, it has had its most";
         }
 
         private String option(LimeOption option) {
