@@ -28,6 +28,7 @@ import rainward.stand.SeedingHours;
 import rainward.stand.StandCase;
 import rainward.stand.StandOutlook;
 import rainward.stand.model.StandModel;
+import rainward.weather.trace.Foreseen;
 import rainward.weather.trace.Traces;
 
 /**
@@ -57,7 +58,12 @@ record FieldReckoning(
 
     /** Reckons one field. */
     static FieldReckoning of(
-            FieldCase item, Recipe recipe, Traces traces, CycleInput input, GroundMemory memory) {
+            FieldCase item,
+            Recipe recipe,
+            Foreseen weather,
+            CycleInput input,
+            GroundMemory memory) {
+        Traces traces = weather.traces();
         Field field = item.field();
         List<Mix> mixes = input.roster().mixesOf(field);
         BedToCome bed = BedToCome.of(field, recipe);
@@ -69,12 +75,20 @@ record FieldReckoning(
                 weatherOf(field, input).past().weather(),
                 input.memory().words().getOrDefault(field.name(), List.of()));
         FieldSoil soil = past.soilAtSeeding(bed.conditions().firmed());
-        List<SoilRun> runs = new SoilColumn(soil)
-                .run(atSeeding(past, soil, memory), traces, depths, heaviest(input));
+        SoilColumn.Runs soils = new SoilColumn(soil)
+                .run(atSeeding(past, soil, memory), weather, depths, heaviest(input));
+        List<SoilRun> runs = soils.ahead();
         SeedingHours hours = new SeedingHours(traces.start(), CycleInput.PLAN_HOURS, input.zone());
         List<StandCase> questions = IntStream.range(0, mixes.size())
-                .mapToObj(m ->
-                        new StandCase(mixes.get(m), bed.conditions(), runs.get(m), traces, hours))
+                .mapToObj(m -> new StandCase(
+                        mixes.get(m),
+                        bed.conditions(),
+                        runs.get(m),
+                        traces,
+                        hours,
+                        weather.later()
+                                .map(later -> new StandCase.Later(
+                                        soils.later().get(m), later, soils.courseOf()))))
                 .toList();
         StandModel model = StandModel.usual();
         StoppedHours stopped = new AlertStops(weatherOf(field, input).alerts(), input.planHorizon())

@@ -7,7 +7,6 @@ import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Season;
 import rainward.queue.problem.Job;
-import rainward.stand.StandRules;
 
 /**
  * What a field is worth whose seed is kept for days after those planned: a soaking rain comes
@@ -22,6 +21,14 @@ final class Patience {
     /** Nobody sees every rain coming; chosen by us, no source. */
     private static final double SEEN = 0.7;
 
+    /** Mean time between rains of 10 mm in a Midwest summer, from memory [d]. */
+    private static final double SOAKING_RAIN_EVERY_DAYS = 9;
+
+    private static final double DAILY_CHANCE = -Math.expm1(-1 / SOAKING_RAIN_EVERY_DAYS);
+
+    /** Chance that such a rain is seen and makes the stand of seed that is put in for it; chosen. */
+    private static final double COMES_UP = 0.7 * SEEN;
+
     /** Days of seeding that one rain is good for, ahead of it and after; chosen by us [d]. */
     private static final double DAYS_A_RAIN = 4;
 
@@ -31,21 +38,16 @@ final class Patience {
     /** A field that is not ready when the rain is in sight misses some; chosen by us. */
     private static final double MISSED_RAW = 0.05;
 
-    private final double dailyChance;
-    private final double comesUp;
     private final double roomHaPerRain;
     private final double waitingHa;
 
     /**
      * What is assumed.
      *
-     * @param beyond rains that no forecast shows
      * @param crew that seeds
      * @param waitingHa ground that waits for seed [ha]
      */
-    Patience(StandRules.Beyond beyond, Crew crew, double waitingHa) {
-        this.dailyChance = -Math.expm1(-1 / beyond.soakingRainEveryDays());
-        this.comesUp = beyond.comesUpFraction() * SEEN;
+    Patience(Crew crew, double waitingHa) {
         this.roomHaPerRain = DAYS_A_RAIN * haPerDay(crew);
         this.waitingHa = waitingHa;
     }
@@ -79,9 +81,9 @@ final class Patience {
         for (LocalDate d = day.isBefore(first) ? first : day;
                 season.allowsSowing(d);
                 d = d.plusDays(1)) {
-            sum += none * dailyChance * comesUp * season.worthOn(d.plusDays(UP_DAYS)) * share;
-            none *= 1 - dailyChance;
-            rains += dailyChance;
+            sum += none * DAILY_CHANCE * COMES_UP * season.worthOn(d.plusDays(UP_DAYS)) * share;
+            none *= 1 - DAILY_CHANCE;
+            rains += DAILY_CHANCE;
         }
         double room = Math.min(1, rains * roomHaPerRain / Math.max(waitingHa, 1e-9));
         return new Job.Kept(sum * room, sum * room * (1 - MISSED_RAW));

@@ -10,7 +10,6 @@ import rainward.farm.Property;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
 import rainward.stand.StandOutlook;
-import rainward.stand.StandRules;
 
 /**
  * What is to be planned, out of what was reckoned.
@@ -25,7 +24,6 @@ record Planning(CycleInput input) {
     /** The planner's question. */
     PlanProblem problem(List<FieldReckoning> reckoned) {
         Patience patience = new Patience(
-                StandRules.DEFAULT.beyond(),
                 input.roster().crew(),
                 reckoned.stream().mapToDouble(f -> f.item().field().areaHa()).sum());
         return new PlanProblem(

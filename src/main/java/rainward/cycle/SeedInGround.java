@@ -135,21 +135,16 @@ public record SeedInGround(
     private static StandModel patient(
             Hindsight.Seeding seeding, ObservedWeather past, Optional<Traces> ahead) {
         StandRules usual = StandRules.DEFAULT;
-        StandRules.Beyond beyond = usual.beyond();
         Instant end =
                 ahead.map(all -> all.timeOf(all.hours())).orElse(past.air().end());
         double daysKnown = Duration.between(seeding.seededAt(), end).toHours() / 24.0;
-        double daysAfter = beyond.checkDays() - CycleInput.TRACE_HOURS / 24.0;
+        double daysAfter = usual.checkDays() - CycleInput.TRACE_HOURS / 24.0;
         return new StandModel(new StandRules(
                 usual.grain(),
                 usual.fieldFraction(),
                 usual.seedling(),
                 usual.damage(),
-                new StandRules.Beyond(
-                        Math.max(beyond.checkDays(), daysKnown + daysAfter),
-                        beyond.soakingRainEveryDays(),
-                        beyond.comesUpFraction(),
-                        beyond.underWayFraction())));
+                Math.max(usual.checkDays(), daysKnown + daysAfter)));
     }
 
     private static State state(StandOutlook came) {

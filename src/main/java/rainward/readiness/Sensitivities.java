@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import rainward.farm.Mix;
 import rainward.farm.Season;
@@ -43,12 +44,13 @@ public final class Sensitivities {
     public List<Sensitivity> of(StandCase question, Instant seeding) {
         SeedingHours hour = new SeedingHours(seeding, 1, question.hours().zone());
         int[] kept = kept(question.traces().count());
-        StandCase now = with(
-                question,
+        StandCase now = new StandCase(
                 question.mix(),
+                question.conditions(),
                 thinned(question.soil(), kept),
                 thinned(question.traces(), kept),
-                hour);
+                hour,
+                question.later().map(later -> thinned(later, kept)));
         double worth = worth(now);
         return Arrays.stream(Factor.values())
                 .map(factor -> new Sensitivity(factor, worth, worth(perfect(now, factor))))
@@ -67,25 +69,40 @@ public final class Sensitivities {
             case RAIN ->
                 with(
                         now,
-                        now.mix(),
                         moist(soil, seeded + HOURS_TO_RAIN, soil.hours()),
-                        gentle(now.traces()),
-                        now.hours());
+                        later -> moist(later, 0, later.hours()),
+                        Sensitivities::gentle);
             case MOISTURE ->
-                with(
-                        now,
-                        now.mix(),
-                        moist(soil, seeded, seeded + HOURS_MOIST),
+                with(now, moist(soil, seeded, seeded + HOURS_MOIST), later -> later, t -> t);
+            case HEAT ->
+                with(now, warm(soil, now.mix()), later -> warm(later, now.mix()), t -> t);
+            case SEASON ->
+                new StandCase(
+                        timeless(now.mix()),
+                        now.conditions(),
+                        soil,
                         now.traces(),
-                        now.hours());
-            case HEAT -> with(now, now.mix(), warm(soil, now.mix()), now.traces(), now.hours());
-            case SEASON -> with(now, timeless(now.mix()), soil, now.traces(), now.hours());
+                        now.hours(),
+                        now.later());
         };
     }
 
     private static StandCase with(
-            StandCase question, Mix mix, SoilRun soil, Traces traces, SeedingHours hours) {
-        return new StandCase(mix, question.conditions(), soil, traces, hours);
+            StandCase now,
+            SoilRun soil,
+            UnaryOperator<SoilRun> soilLater,
+            UnaryOperator<Traces> weather) {
+        return new StandCase(
+                now.mix(),
+                now.conditions(),
+                soil,
+                weather.apply(now.traces()),
+                now.hours(),
+                now.later()
+                        .map(later -> new StandCase.Later(
+                                soilLater.apply(later.soil()),
+                                weather.apply(later.traces()),
+                                later.courseOf())));
     }
 
     private static SoilRun moist(SoilRun soil, int from, int to) {
@@ -147,6 +164,11 @@ public final class Sensitivities {
     private static int[] kept(int traces) {
         int count = Math.min(TRACES, traces);
         return IntStream.range(0, count).map(i -> i * traces / count).toArray();
+    }
+
+    private static StandCase.Later thinned(StandCase.Later later, int[] kept) {
+        int[] courseOf = IntStream.of(kept).map(i -> later.courseOf()[i]).toArray();
+        return new StandCase.Later(later.soil(), later.traces(), courseOf);
     }
 
     private static SoilRun thinned(SoilRun soil, int[] kept) {

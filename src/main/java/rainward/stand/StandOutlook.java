@@ -73,7 +73,7 @@ public record StandOutlook(
      * @param falseStartFraction started, then dried out
      * @param washOutFraction moved or sealed in by hard rain
      * @param heatFraction killed or stopped by heat
-     * @param stillDryFraction alive and waiting when the traces end
+     * @param stillDryFraction alive and waiting in dry soil at the end
      */
     public record Losses(
             double falseStartFraction,

@@ -10,10 +10,11 @@ import rainward.farm.Require;
  *     rest goes to insects, rot and clods; 60 to 80 % are reckoned with, common practice, no source
  * @param seedling growth and death of seedlings
  * @param damage by hard rain
- * @param beyond what is assumed after the traces end
+ * @param checkDays from the first seeding hour to the judging of the stand, the same day for all
+ *     seeding hours, so that a late hour gains nothing from a later judge [d]
  */
 public record StandRules(
-        Grain grain, double fieldFraction, Seedling seedling, Damage damage, Beyond beyond) {
+        Grain grain, double fieldFraction, Seedling seedling, Damage damage, double checkDays) {
 
     /** What the program uses. */
     public static final StandRules DEFAULT = new StandRules(
@@ -21,10 +22,11 @@ public record StandRules(
             0.7,
             new Seedling(1.5, 6, 12, 0.02),
             new Damage(0.3, 0.03, 10),
-            new Beyond(21, 9, 0.7, 0.8));
+            21);
 
     public StandRules {
         Require.inRange("fieldFraction", fieldFraction, 0.05, 1);
+        Require.positive("checkDays", checkDays);
     }
 
     /**
@@ -82,33 +84,6 @@ public record StandRules(
             Require.inRange("rillShare", rillShare, 0.01, 1);
             Require.inRange("sealPerMjPerHa", sealPerMjPerHa, 0, 1);
             Require.notNegative("sealFromMmPerH", sealFromMmPerH);
-        }
-    }
-
-    /**
-     * After the last hour of the traces nothing is forecast. Seed that is alive then is neither
-     * lost nor up: what is under way in moist soil comes up with a fixed chance, and what waits in
-     * dry soil comes up where a soaking rain falls in time (a Poisson process) and no false start
-     * ruins it. The stand is judged on one day, the same for all seeding hours, so that a late hour
-     * gains nothing from a later judge.
-     *
-     * @param checkDays from the first seeding hour to the judging of the stand [d]
-     * @param soakingRainEveryDays mean time between rains of 10 mm in a Midwest summer, from memory
-     *     [d]
-     * @param comesUpFraction chance that such a rain then makes the stand; chosen here
-     * @param underWayFraction chance that what is under way makes the stand; chosen here
-     */
-    public record Beyond(
-            double checkDays,
-            double soakingRainEveryDays,
-            double comesUpFraction,
-            double underWayFraction) {
-
-        public Beyond {
-            Require.positive("checkDays", checkDays);
-            Require.positive("soakingRainEveryDays", soakingRainEveryDays);
-            Require.inRange("comesUpFraction", comesUpFraction, 0, 1);
-            Require.inRange("underWayFraction", underWayFraction, 0, 1);
         }
     }
 }

@@ -7,14 +7,13 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Season;
 import rainward.intake.Shipped;
-import rainward.stand.StandRules;
 
 class PatienceTest {
 
     private static final Season SEASON = Shipped.mix("turnip and rape").season();
 
     private static Patience with(double waitingHa) {
-        return new Patience(StandRules.DEFAULT.beyond(), DryJuly.roster().crew(), waitingHa);
+        return new Patience(DryJuly.roster().crew(), waitingHa);
     }
 
     private static double worth(int month, int day) {

@@ -1,8 +1,11 @@
 package rainward.stand;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import rainward.farm.Mix;
 import rainward.farm.MixComponent;
 import rainward.farm.Season;
@@ -36,6 +39,7 @@ public final class Seedbeds {
     private final double[][] dryFrontCm;
     private final double[][] rainMm;
     private final double[][] peak30MmPerH;
+    private Optional<Seedbeds> later = Optional.empty();
     private double depthCm = 1.3;
     private Instant start = JULY_15;
 
@@ -103,6 +107,12 @@ public final class Seedbeds {
         return this;
     }
 
+    /** Goes on with other ground and weather where this ends, each trace with one of them. */
+    public Seedbeds followedBy(Seedbeds next) {
+        later = Optional.of(next.starting(start.plus(Duration.ofHours(hours))));
+        return this;
+    }
+
     /** Dry from one hour to another: wilting point at the seed and the front going down. */
     public Seedbeds drought(int from, int to, double frontCm) {
         return potential(from, to, -3).dryFront(from, to, frontCm);
@@ -142,13 +152,20 @@ public final class Seedbeds {
         return new StandCase(
                 mix,
                 conditions,
-                new SoilRun(
-                        start,
-                        new SoilRun.SeedZone(
-                                depthCm, potentialMpa, filled(0.2), tempC, surfaceTempC),
-                        new SoilRun.SoilSurface(dryFrontCm, filled(0), new boolean[hours][traces])),
+                run(),
                 traces(),
-                new SeedingHours(start, seedingHours, DETROIT));
+                new SeedingHours(start, seedingHours, DETROIT),
+                later.map(next -> new StandCase.Later(
+                        next.run(),
+                        next.traces(),
+                        IntStream.range(0, traces).map(i -> i % next.traces).toArray())));
+    }
+
+    private SoilRun run() {
+        return new SoilRun(
+                start,
+                new SoilRun.SeedZone(depthCm, potentialMpa, filled(0.2), tempC, surfaceTempC),
+                new SoilRun.SoilSurface(dryFrontCm, filled(0), new boolean[hours][traces]));
     }
 
     /** What comes of it with the usual rules. */

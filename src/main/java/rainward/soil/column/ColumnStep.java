@@ -52,6 +52,18 @@ public final class ColumnStep {
         water.infiltration().fill(from.surface());
     }
 
+    /** Goes on from where another column is now, with some of its traces. */
+    ColumnStep(FieldSoil soil, ColumnStep from, int[] picked) {
+        this.layers = from.layers;
+        this.water = new WaterColumn(soil, layers, picked.length);
+        this.heat = new HeatColumn(soil, layers, picked.length);
+        this.traces = picked.length;
+        this.shade = new double[traces];
+        Arrays.fill(shade, 1);
+        water.take(from.water, picked);
+        heat.take(from.heat, picked);
+    }
+
     /** An hour of the past, on one trace; its radiation already knows its clouds. */
     public void observed(ObservedWeather past, int hour) {
         oneRain[0] = past.rainMm()[hour];

@@ -15,6 +15,7 @@ import rainward.soil.Workability;
 import rainward.soil.heat.HeatColumn;
 import rainward.soil.property.Layers;
 import rainward.weather.past.ObservedWeather;
+import rainward.weather.trace.Foreseen;
 import rainward.weather.trace.Traces;
 
 /**
@@ -99,10 +100,55 @@ public record SoilColumn(FieldSoil soil) {
      */
     public List<SoilRun> run(
             SoilState now, Traces traces, List<Double> depthsCm, MassClass machine) {
+        return record(begin(now, traces), traces, depthsCm, machine);
+    }
+
+    /**
+     * Runs every trace, and carries some of them on through what comes after. Traces are put in
+     * order by the water of the top ten centimetres at their end and cut into as many groups as
+     * there are later courses; the middle trace of each group goes on for all of it.
+     *
+     * @param now state at or before the start of the traces
+     * @param weather what may come
+     * @param depthsCm sowing depths [cm]
+     * @param machine that is to work the ground
+     */
+    public Runs run(SoilState now, Foreseen weather, List<Double> depthsCm, MassClass machine) {
+        ColumnStep step = begin(now, weather.traces());
+        List<SoilRun> ahead = record(step, weather.traces(), depthsCm, machine);
+        if (weather.later().isEmpty()) {
+            return new Runs(ahead, List.of(), new int[0]);
+        }
+        Traces later = weather.later().get();
+        WetnessGroups groups = WetnessGroups.of(step, later.count());
+        ColumnStep goesOn = new ColumnStep(soil, step, groups.middles());
+        return new Runs(ahead, record(goesOn, later, depthsCm, machine), groups.groupOf());
+    }
+
+    /**
+     * Runs with what comes after them.
+     *
+     * @param ahead one for each depth
+     * @param later one for each depth; empty where nothing is supposed
+     * @param courseOf the course of later weather that each trace goes on with
+     */
+    public record Runs(List<SoilRun> ahead, List<SoilRun> later, int[] courseOf) {
+
+        public Runs {
+            ahead = List.copyOf(ahead);
+            later = List.copyOf(later);
+        }
+    }
+
+    private ColumnStep begin(SoilState now, Traces traces) {
         Require.that(
                 !Duration.between(now.at(), traces.start()).isNegative(),
                 "state is of " + now.at() + ", after the traces start at " + traces.start());
-        ColumnStep step = new ColumnStep(soil, now, traces.count());
+        return new ColumnStep(soil, now, traces.count());
+    }
+
+    private List<SoilRun> record(
+            ColumnStep step, Traces traces, List<Double> depthsCm, MassClass machine) {
         RunRecorder recorder =
                 new RunRecorder(step, traces.hours(), Workability.of(soil.texture(), machine));
         List<SeedZoneRecorder> zones = new ArrayList<>();

@@ -118,6 +118,14 @@ public final class HeatColumn {
         Arrays.fill(tempC[layer], temp);
     }
 
+    /** Takes over the warmth of some traces of another column of the same soil. */
+    public void take(HeatColumn from, int[] picked) {
+        for (int l = 0; l < tempC.length; l++) {
+            double[] there = from.tempC[l];
+            Arrays.setAll(tempC[l], i -> there[picked[i]]);
+        }
+    }
+
     /**
      * One hour.
      *

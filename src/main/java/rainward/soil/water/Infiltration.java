@@ -92,6 +92,12 @@ public final class Infiltration {
         Arrays.fill(goneInMm, wetting.goneInMm());
     }
 
+    void take(Infiltration from, int[] picked) {
+        Arrays.setAll(leafMm, WaterColumn.at(from.leafMm, picked));
+        Arrays.setAll(pondMm, WaterColumn.at(from.pondMm, picked));
+        Arrays.setAll(goneInMm, WaterColumn.at(from.goneInMm, picked));
+    }
+
     /**
      * One hour; lowers the plants' demand by what wet leaves give up, sets the inflow.
      *

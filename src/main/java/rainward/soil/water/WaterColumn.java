@@ -1,6 +1,7 @@
 package rainward.soil.water;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import rainward.soil.FieldSoil;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.property.Layers;
@@ -98,6 +99,18 @@ public final class WaterColumn {
     public void fill(int layer, double waterFraction) {
         double water = waterFraction * layers.thicknessMm[layer];
         Arrays.fill(waterMm[layer], Math.min(layers.poreMm[layer], Math.max(0, water)));
+    }
+
+    /** Takes over the water of some traces of another column of the same soil. */
+    public void take(WaterColumn from, int[] picked) {
+        for (int l = 0; l < waterMm.length; l++) {
+            Arrays.setAll(waterMm[l], at(from.waterMm[l], picked));
+        }
+        infiltration.take(from.infiltration, picked);
+    }
+
+    static IntToDoubleFunction at(double[] values, int[] picked) {
+        return i -> values[picked[i]];
     }
 
     /**

@@ -1,5 +1,6 @@
 package rainward.stand.bed;
 
+import rainward.farm.Require;
 import rainward.stand.StandCase;
 
 /**
@@ -13,7 +14,10 @@ import rainward.stand.StandCase;
 public record StepGrid(int stepHours, int steps, int firstStep, int seedingSteps) {
 
     public static StepGrid of(StandCase question, int stepHours) {
-        int steps = question.traces().hours() / stepHours;
+        Require.that(
+                question.later().isEmpty() || question.traces().hours() % stepHours == 0,
+                "steps of " + stepHours + " h do not fit into the traces");
+        int steps = question.allHours() / stepHours;
         int first = question.firstHour() / stepHours;
         int last = (question.firstHour() + question.hours().count() - 1) / stepHours;
         return new StepGrid(stepHours, steps, first, Math.min(last, steps - 1) - first + 1);

@@ -1,6 +1,7 @@
 package rainward.stand.bed;
 
 import java.util.Arrays;
+import java.util.function.Function;
 import rainward.soil.SoilRun;
 import rainward.stand.StandCase;
 
@@ -13,10 +14,13 @@ final class StepMeans {
     /** Soil drier than that is as dry as can be: no seed starts in it [MPa]. */
     private static final double DRIEST_MPA = -3;
 
-    final double[][] potentialMpa;
-    final double[][] tempC;
-    final double[][] surfaceTempC;
-    final double[][] dryFrontCm;
+    private static final double[][] NOTHING = {};
+    private static final int[] NONE = {};
+
+    final Rows potentialMpa;
+    final Rows tempC;
+    final Rows surfaceTempC;
+    final Rows dryFrontCm;
 
     /** Greatest temperature of the surface, by trace. */
     final double[] hottestC;
@@ -25,24 +29,53 @@ final class StepMeans {
     final double[] deepestDryCm;
 
     private final StepGrid grid;
-    private final int traces;
+    private final StandCase question;
 
     StepMeans(StandCase question, StepGrid grid) {
         this.grid = grid;
-        this.traces = question.soil().traces();
-        SoilRun soil = question.soil();
-        tempC = means(soil.seedZone().tempC(), Double.NEGATIVE_INFINITY);
-        surfaceTempC = means(soil.seedZone().surfaceTempC(), Double.NEGATIVE_INFINITY);
-        dryFrontCm = means(soil.surface().dryFrontCm(), Double.NEGATIVE_INFINITY);
-        potentialMpa = means(soil.seedZone().potentialMpa(), DRIEST_MPA);
+        this.question = question;
+        tempC = rows(soil -> soil.seedZone().tempC(), Double.NEGATIVE_INFINITY);
+        surfaceTempC = rows(soil -> soil.seedZone().surfaceTempC(), Double.NEGATIVE_INFINITY);
+        dryFrontCm = rows(soil -> soil.surface().dryFrontCm(), Double.NEGATIVE_INFINITY);
+        potentialMpa = rows(soil -> soil.seedZone().potentialMpa(), DRIEST_MPA);
         hottestC = greatest(surfaceTempC, Double.NEGATIVE_INFINITY);
         deepestDryCm = greatest(dryFrontCm, 0);
+    }
+
+    /**
+     * Means by step: on every trace, then on the courses that come after.
+     *
+     * @param ahead {@code [step][trace]}
+     * @param later {@code [step][course]}
+     * @param courseOf the course that each trace goes on with
+     */
+    record Rows(double[][] ahead, double[][] later, int[] courseOf) {
+
+        /** Copies what one trace does out of the rows. */
+        void copy(int trace, double[] column) {
+            for (int step = 0; step < ahead.length; step++) {
+                column[step] = ahead[step][trace];
+            }
+            if (later.length > 0) {
+                int course = courseOf[trace];
+                for (int step = 0; step < later.length; step++) {
+                    column[ahead.length + step] = later[step][course];
+                }
+            }
+        }
+    }
+
+    private Rows rows(Function<SoilRun, double[][]> of, double floor) {
+        double[][] ahead = means(of.apply(question.soil()), floor);
+        return question.later()
+                .map(l -> new Rows(ahead, means(of.apply(l.soil()), floor), l.courseOf()))
+                .orElse(new Rows(ahead, NOTHING, NONE));
     }
 
     /** Means over steps, no hour counting as less than a floor. */
     private double[][] means(double[][] hours, double floor) {
         double share = 1.0 / grid.stepHours();
-        double[][] steps = new double[grid.steps()][traces];
+        double[][] steps = new double[hours.length / grid.stepHours()][hours[0].length];
         for (int step = 0; step < steps.length; step++) {
             double[] sum = steps[step];
             for (int hour = grid.hour(step); hour < grid.hour(step + 1); hour++) {
@@ -61,8 +94,19 @@ final class StepMeans {
         }
     }
 
-    private double[] greatest(double[][] steps, double least) {
-        double[] most = new double[traces];
+    private static double[] greatest(Rows rows, double least) {
+        double[] most = greatest(rows.ahead, least);
+        if (rows.later.length > 0) {
+            double[] after = greatest(rows.later, least);
+            for (int i = 0; i < most.length; i++) {
+                most[i] = Math.max(most[i], after[rows.courseOf[i]]);
+            }
+        }
+        return most;
+    }
+
+    private static double[] greatest(double[][] steps, double least) {
+        double[] most = new double[steps[0].length];
         Arrays.fill(most, least);
         for (double[] step : steps) {
             for (int i = 0; i < most.length; i++) {
@@ -70,12 +114,5 @@ final class StepMeans {
             }
         }
         return most;
-    }
-
-    /** Copies what one trace does out of the rows. */
-    static void copy(double[][] steps, int trace, double[] column) {
-        for (int step = 0; step < column.length; step++) {
-            column[step] = steps[step][trace];
-        }
     }
 }

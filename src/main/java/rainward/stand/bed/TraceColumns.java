@@ -43,10 +43,28 @@ public final class TraceColumns {
         for (int i = 0; i < count; i++) {
             columns[i].load(first + i);
         }
-        for (int hour = 0; hour < grid.hour(grid.steps()); hour++) {
+        int hours = Math.min(question.traces().hours(), grid.hour(grid.steps()));
+        for (int hour = 0; hour < hours; hour++) {
             loadRain(hour, first, count);
         }
+        question.later().ifPresent(later -> {
+            for (int i = 0; i < count; i++) {
+                loadRain(later, later.courseOf()[first + i], columns[i]);
+            }
+        });
         return count;
+    }
+
+    private void loadRain(StandCase.Later later, int course, Column column) {
+        int before = question.traces().hours();
+        double[][] peak = later.traces().peak30MmPerH();
+        for (int hour = 0; before + hour < grid.hour(grid.steps()); hour++) {
+            if (peak[hour][course] > GENTLE_MM_PER_H) {
+                double rainMm = later.traces().rainMm()[hour][course];
+                int step = (before + hour) / grid.stepHours();
+                column.burst(step, rainMm, peak[hour][course]);
+            }
+        }
     }
 
     private void loadRain(int hour, int first, int count) {
@@ -96,13 +114,13 @@ public final class TraceColumns {
 
         /** Copied when asked for: few traces get hot enough to matter. */
         public double[] surfaceTempC() {
-            StepMeans.copy(means.surfaceTempC, trace, surfaceTempC);
+            means.surfaceTempC.copy(trace, surfaceTempC);
             return surfaceTempC;
         }
 
         /** Copied when asked for: only traces that dry to the seed need it. */
         public double[] dryFrontCm() {
-            StepMeans.copy(means.dryFrontCm, trace, dryFrontCm);
+            means.dryFrontCm.copy(trace, dryFrontCm);
             return dryFrontCm;
         }
 
@@ -122,11 +140,11 @@ public final class TraceColumns {
         }
 
         private void load(int trace) {
-            StepMeans.copy(means.potentialMpa, trace, potentialMpa);
+            means.potentialMpa.copy(trace, potentialMpa);
             for (int t = 0; t < potentialMpa.length; t++) {
                 feltPotentialMpa[t] = potentialMpa[t] * perContact;
             }
-            StepMeans.copy(means.tempC, trace, tempC);
+            means.tempC.copy(trace, tempC);
             this.trace = trace;
             hottestC = means.hottestC[trace];
             deepestDryCm = means.deepestDryCm[trace];

@@ -131,7 +131,7 @@ public final class ComponentRun {
         double underWay = sums.underWay(j);
         double waiting = sums.waiting(j);
         tally.plants(s, came * sums.plants(j), came * sums.plantWorth(j), came * sums.plantStep(j));
-        tally.open(s, plants * leftAtEnd * underWay, plants * leftAtEnd * waiting);
+        tally.open(s, plants * leftAtEnd * underWay);
         double lost = sums.dead(j) + sums.scorched(j);
         double washed =
                 classes - (lost + (underWay + waiting) * leftAtEnd) - before * sums.plants(j);

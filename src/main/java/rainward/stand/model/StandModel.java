@@ -13,8 +13,8 @@ import rainward.stand.tally.StandTally;
 /**
  * Chance of a stand by seeding hour, over all traces. Seed of each kind germinates by hydrothermal
  * time, class by class of the seed lot; what has germinated runs its root against the drying front
- * and its shoot to the surface; hard rain and heat take their part; what is alive at the end of the
- * traces is carried on by {@link StandRules.Beyond}.
+ * and its shoot to the surface; hard rain and heat take their part; seed goes on through
+ * what comes after the traces up to the day on which the stand is judged.
  */
 public final class StandModel {
     private final StandRules rules;
@@ -31,7 +31,7 @@ public final class StandModel {
     /** Answers for every seeding hour of the question. */
     public StandOutlook outlook(StandCase question) {
         StepGrid grid = StepGrid.of(question, rules.grain().stepHours());
-        StandCalendar calendar = new StandCalendar(question, rules.beyond(), grid);
+        StandCalendar calendar = new StandCalendar(question, rules.checkDays(), grid);
         if (!calendar.anySowable()) {
             return StandOutlook.never(question.mix().name(), question.hours());
         }

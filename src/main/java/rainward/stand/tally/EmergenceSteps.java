@@ -15,10 +15,6 @@ public final class EmergenceSteps {
         totals[seedingStep]++;
     }
 
-    public boolean none(int seedingStep) {
-        return totals[seedingStep] == 0;
-    }
-
     /** Least number of steps in which at least that share of the traces is up. */
     public int quantile(int seedingStep, double share) {
         int left = (int) Math.ceil(share * totals[seedingStep]);

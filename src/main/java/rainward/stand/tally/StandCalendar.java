@@ -8,34 +8,31 @@ import rainward.stand.StandCase;
 import rainward.stand.StandRules;
 import rainward.stand.bed.StepGrid;
 
-/** What each hour is worth, when the stand is judged, and what may still come after the traces. */
+/** What each hour is worth, when the stand is judged, and what is still under way at the end. */
 public final class StandCalendar {
-    /** What is under way at the end of the traces takes so much longer on average [d]. */
+    /** What is under way at the end takes so much longer on average, chosen here [d]. */
     private static final double UNDER_WAY_DAYS = 2;
 
-    /** From a soaking rain to seedlings in warm soil [d]; common practice, no source. */
-    private static final double RAIN_TO_SEEDLINGS_DAYS = 4;
-
     private final StandCase question;
-    private final StandRules.Beyond beyond;
+    private final double checkDays;
     private final StepGrid grid;
     private final Instant judgedAt;
     private final double spareDays;
     private final boolean[] sowable;
 
-    public StandCalendar(StandCase question, StandRules.Beyond beyond, StepGrid grid) {
+    public StandCalendar(StandCase question, double checkDays, StepGrid grid) {
         this.question = question;
-        this.beyond = beyond;
+        this.checkDays = checkDays;
         this.grid = grid;
         judgedAt = judgedAt();
         sowable = findSowable();
-        Instant end = question.traces().timeOf(question.traces().hours());
+        Instant end = question.traces().timeOf(question.allHours());
         spareDays = Duration.between(end, judgedAt).toHours() / 24.0;
     }
 
     private Instant judgedAt() {
         Instant start = question.hours().start();
-        Instant check = start.plus(Duration.ofMinutes(Math.round(beyond.checkDays() * 1440)));
+        Instant check = start.plus(Duration.ofMinutes(Math.round(checkDays * 1440)));
         Instant seasonEnd = season().lastEmergence()
                 .atYear(dateOf(start).getYear())
                 .plusDays(1)
@@ -77,23 +74,15 @@ public final class StandCalendar {
         return found;
     }
 
-    /** What is under way in moist soil when the traces end. */
-    public Later underWay() {
-        double chance = spareDays > UNDER_WAY_DAYS ? beyond.underWayFraction() : 0;
-        return later(chance, UNDER_WAY_DAYS);
-    }
-
-    /** What waits in dry soil when the traces end: {@code c (1 - exp(-spare / mean interval))}. */
-    public Later waiting() {
-        double rainDays = Math.max(0, spareDays - RAIN_TO_SEEDLINGS_DAYS);
-        double rain = 1 - Math.exp(-rainDays / beyond.soakingRainEveryDays());
-        return later(beyond.comesUpFraction() * rain, rainDays / 2 + RAIN_TO_SEEDLINGS_DAYS);
-    }
-
-    private Later later(double chance, double days) {
-        int step = grid.steps() + (int) Math.round(days / grid.days());
+    /**
+     * What is under way in moist soil at the end. Where the weather ends before the judging, as it
+     * does in looking back, it is taken to come up; where all days up to the judging were reckoned
+     * it has come too late.
+     */
+    public UnderWay underWay() {
+        int step = grid.steps() + (int) Math.round(UNDER_WAY_DAYS / grid.days());
         double worth = Math.max(0, worthAt(question.traces().timeOf(grid.hour(step))));
-        return new Later(worth > 0 ? chance : 0, worth, step);
+        return new UnderWay(spareDays > UNDER_WAY_DAYS && worth > 0, worth, step);
     }
 
     private double worthAt(Instant instant) {
@@ -109,11 +98,11 @@ public final class StandCalendar {
     }
 
     /**
-     * Seed that is alive when the traces end.
+     * Seed that is under way at the end.
      *
-     * @param chance that it still makes the stand, 0 to 1
+     * @param counts true where it is taken to make the stand
      * @param worth of the stand then, 0 to the mix's full worth
      * @param step of emergence, counted from the start of the traces
      */
-    public record Later(double chance, double worth, int step) {}
+    public record UnderWay(boolean counts, double worth, int step) {}
 }

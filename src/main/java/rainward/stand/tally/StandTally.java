@@ -10,8 +10,7 @@ import rainward.stand.bed.StepGrid;
 /** Gathers what comes up on each trace, judges it by seeding step, and sums up over traces. */
 public final class StandTally {
     private final StandCase question;
-    private final StandCalendar.Later underWay;
-    private final StandCalendar.Later waiting;
+    private final StandCalendar.UnderWay underWay;
     private final StepGrid grid;
     private final double target;
 
@@ -20,7 +19,6 @@ public final class StandTally {
     private final double[] upWorth;
     private final double[] upStep;
     private final double[] open;
-    private final double[] dry;
 
     // All traces, by seeding step.
     private final double[] chance;
@@ -34,7 +32,6 @@ public final class StandTally {
     public StandTally(StandCase question, StandCalendar calendar, StepGrid grid) {
         this.question = question;
         underWay = calendar.underWay();
-        waiting = calendar.waiting();
         this.grid = grid;
         target = question.mix().standTargetFraction();
         int count = grid.seedingSteps();
@@ -42,14 +39,13 @@ public final class StandTally {
         upWorth = new double[count];
         upStep = new double[count];
         open = new double[count];
-        dry = new double[count];
         chance = new double[count];
         worth = new double[count];
         dead = new double[count];
         washed = new double[count];
         scorched = new double[count];
         stillDry = new double[count];
-        emergence = new EmergenceSteps(count, waiting.step() + 1);
+        emergence = new EmergenceSteps(count, underWay.step() + 1);
     }
 
     public void plants(int s, double stand, double standWorth, double standStep) {
@@ -58,9 +54,8 @@ public final class StandTally {
         upStep[s] += standStep;
     }
 
-    public void open(int s, double standUnderWay, double standWaiting) {
+    public void open(int s, double standUnderWay) {
         open[s] += standUnderWay;
-        dry[s] += standWaiting;
     }
 
     public void losses(int s, double falseStart, double washOut, double heat, double waits) {
@@ -74,16 +69,12 @@ public final class StandTally {
     public void judge() {
         for (int s = 0; s < up.length; s++) {
             double came = Math.min(up[s], target);
-            double comes = Math.min(open[s], target - came);
-            double mayCome = Math.min(dry[s], target - came - comes);
+            double comes = underWay.counts() ? Math.min(open[s], target - came) : 0;
             double meanWorth = up[s] > 0 ? upWorth[s] / up[s] : 0;
-            worth[s] += (came * meanWorth
-                            + comes * underWay.chance() * underWay.worth()
-                            + mayCome * waiting.chance() * waiting.worth())
-                    / target;
+            worth[s] += (came * meanWorth + comes * underWay.worth()) / target;
             chance[s] += chanceOf(s);
         }
-        for (double[] gathered : List.of(up, upWorth, upStep, open, dry)) {
+        for (double[] gathered : List.of(up, upWorth, upStep, open)) {
             Arrays.fill(gathered, 0);
         }
     }
@@ -93,11 +84,11 @@ public final class StandTally {
             emergence.add(s, (int) (upStep[s] / up[s]) - grid.firstStep() - s);
             return 1;
         }
-        if (up[s] + open[s] >= target && underWay.chance() > 0) {
+        if (underWay.counts() && up[s] + open[s] >= target) {
             emergence.add(s, underWay.step() - grid.firstStep() - s);
-            return underWay.chance();
+            return 1;
         }
-        return up[s] + open[s] + dry[s] >= target ? waiting.chance() : 0;
+        return 0;
     }
 
     /** The outlook over all traces judged, hour by hour. */
@@ -129,10 +120,6 @@ public final class StandTally {
     }
 
     private StandOutlook.EmergenceRange range(int s) {
-        if (emergence.none(s)) {
-            double days = (waiting.step() - grid.firstStep() - s) * grid.days();
-            return new StandOutlook.EmergenceRange(days, days, days);
-        }
         return new StandOutlook.EmergenceRange(days(s, 0.1), days(s, 0.5), days(s, 0.9));
     }
 

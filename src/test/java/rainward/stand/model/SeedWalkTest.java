@@ -21,7 +21,7 @@ class SeedWalkTest {
             StandRules.DEFAULT.fieldFraction(),
             StandRules.DEFAULT.seedling(),
             StandRules.DEFAULT.damage(),
-            StandRules.DEFAULT.beyond());
+            StandRules.DEFAULT.checkDays());
 
     @ParameterizedTest
     @ValueSource(strings = {"turnip", "white clover", "winter wheat", "soybean"})

@@ -47,6 +47,6 @@ class StandGrainTest {
 
     private static StandRules with(StandRules.Grain grain) {
         return new StandRules(
-                grain, USUAL.fieldFraction(), USUAL.seedling(), USUAL.damage(), USUAL.beyond());
+                grain, USUAL.fieldFraction(), USUAL.seedling(), USUAL.damage(), USUAL.checkDays());
     }
 }

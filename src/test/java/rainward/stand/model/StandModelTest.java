@@ -41,9 +41,10 @@ class StandModelTest {
     }
 
     @Test
-    void seedLeftDryIsNeitherLostNorCertain() {
-        double chance = steady(240, WILTING_POINT_MPA, 25).outlook(TURNIP, 1).chance()[0];
-        assertThat(chance).isBetween(0.1, 0.7);
+    void seedLeftDryIsNoStandAndNotLost() {
+        StandOutlook outlook = steady(240, WILTING_POINT_MPA, 25).outlook(TURNIP, 1);
+        assertThat(outlook.chance()[0]).isZero();
+        assertThat(outlook.losses().get(0).stillDryFraction()).isCloseTo(1, within(1e-9));
     }
 
     @Test

@@ -15,7 +15,7 @@ import rainward.farm.Mix;
 import rainward.farm.Season;
 import rainward.stand.Seedbeds;
 import rainward.stand.StandOutlook;
-import rainward.stand.StandRules;
+import rainward.stand.model.StandModel;
 
 class StandCalendarTest {
 
@@ -80,24 +80,74 @@ class StandCalendarTest {
 
     @Nested
     class AfterTheTraces {
-        /** 0.7 x (1 - exp(-(21 - 10 - 4) / 9)): the rule as StandRules.Beyond states it. */
+        private final Mix turnip = Seedbeds.alone("turnip");
+
         @Test
-        void drySeedKeepsTheStatedChanceOfLaterRain() {
-            StandOutlook outlook =
-                    steady(240, WILTING_POINT_MPA, 25).outlook(Seedbeds.alone("turnip"), 168);
-            double stated = 0.7 * (1 - Math.exp(-7.0 / 9));
-            for (double chance : outlook.chance()) {
-                assertThat(chance).isCloseTo(stated, within(1e-9));
-            }
+        void drySeedWithNoRainToComeMakesNoStand() {
+            StandOutlook outlook = dry().followedBy(dry264()).outlook(turnip, 168);
+            assertThat(outlook.chance()).containsOnly(0);
+            assertThat(outlook.losses().get(0).stillDryFraction()).isCloseTo(1, within(1e-9));
         }
 
         @Test
-        void whatIsUnderWayAtTheEndHasItsOwnChance() {
+        void drySeedComesUpWithARainThatFallsLater() {
             StandOutlook outlook =
-                    steady(240, FIELD_CAPACITY_MPA, 25).outlook(Seedbeds.alone("turnip"), 240);
+                    dry().followedBy(dry264().potential(24, 264, -0.03)).outlook(turnip, 168);
+            assertThat(outlook.chance()).containsOnly(1);
+            assertThat(outlook.emergence().get(0).p50Days()).isBetween(13.0, 17.0);
+            assertThat(outlook.emergence().get(100).p50Days()).isBetween(13 - 4.2, 17 - 4.1);
+        }
+
+        @Test
+        void aRainTooLateForTheJudgingDayMakesNoStand() {
+            StandOutlook outlook =
+                    dry().followedBy(dry264().potential(228, 264, -0.03)).outlook(turnip, 168);
+            assertThat(outlook.chance()).containsOnly(0);
+        }
+
+        @Test
+        void aLaterShowerBeforeDroughtKillsWhatWaited() {
+            Seedbeds shower = dry264().potential(24, 60, -0.03).drought(60, 264, 8);
+            StandOutlook outlook = dry().followedBy(shower).outlook(turnip, 1);
+            assertThat(outlook.chance()).containsOnly(0);
+            assertThat(outlook.losses().get(0).falseStartFraction()).isGreaterThan(0.9);
+        }
+
+        @Test
+        void aLaterStormWashesOutOnASlope() {
+            Seedbeds storm = dry264().rain(12, 60, 100);
+            StandOutlook outlook = StandModel.usual()
+                    .outlook(dry().followedBy(storm).sown(turnip, Seedbeds.rolled(0.1), 1));
+            assertThat(outlook.losses().get(0).washOutFraction()).isGreaterThan(0.1);
+        }
+
+        /** Two steps of time behind one another are no different from one. */
+        @Test
+        void weatherCutInTwoGivesTheAnswerOfTheWhole() {
+            Seedbeds whole = steady(504, -0.5, 25).potential(200, 300, -0.03).rain(250, 20, 30);
+            Seedbeds first = steady(240, -0.5, 25).potential(200, 240, -0.03);
+            Seedbeds second = dry264().potential(0, 264, -0.5).potential(0, 60, -0.03);
+            StandOutlook cut = first.followedBy(second.rain(10, 20, 30)).outlook(turnip, 168);
+            StandOutlook uncut = whole.outlook(turnip, 168);
+            assertThat(cut.chance()).isEqualTo(uncut.chance());
+            assertThat(cut.worth()).isEqualTo(uncut.worth());
+            assertThat(cut.losses()).isEqualTo(uncut.losses());
+        }
+
+        /** Looking back: what is under way when the known weather ends is taken to come up. */
+        @Test
+        void whatIsUnderWayWhenNothingMoreIsKnownCounts() {
+            StandOutlook outlook = steady(240, FIELD_CAPACITY_MPA, 25).outlook(turnip, 240);
             assertThat(outlook.chance()[120]).isEqualTo(1);
-            assertThat(outlook.chance()[230])
-                    .isEqualTo(StandRules.DEFAULT.beyond().underWayFraction());
+            assertThat(outlook.chance()[230]).isEqualTo(1);
+        }
+
+        private static Seedbeds dry() {
+            return steady(240, WILTING_POINT_MPA, 25);
+        }
+
+        private static Seedbeds dry264() {
+            return steady(264, WILTING_POINT_MPA, 25);
         }
 
         @Test
