@@ -46,7 +46,8 @@ public final class Cycle {
      */
     public static Cycle of(CycleInput input, GroundMemory memory) {
         Map<String, PointTraces> drawn = Sky.drawn(input);
-        return new Cycle(input, drawn, new Reckoning(input, memory).fields(Sky.foreseen(input, drawn)));
+        return new Cycle(
+                input, drawn, new Reckoning(input, memory).fields(Sky.foreseen(input, drawn)));
     }
 
     /**

@@ -26,7 +26,9 @@ final class Patience {
 
     private static final double DAILY_CHANCE = -Math.expm1(-1 / SOAKING_RAIN_EVERY_DAYS);
 
-    /** Chance that such a rain is seen and makes the stand of seed that is put in for it; chosen. */
+    /**
+     * Chance that such a rain is seen and makes the stand of seed that is put in for it; chosen.
+     */
     private static final double COMES_UP = 0.7 * SEEN;
 
     /** Days of seeding that one rain is good for, ahead of it and after; chosen by us [d]. */

@@ -74,8 +74,7 @@ public final class Sensitivities {
                         Sensitivities::gentle);
             case MOISTURE ->
                 with(now, moist(soil, seeded, seeded + HOURS_MOIST), later -> later, t -> t);
-            case HEAT ->
-                with(now, warm(soil, now.mix()), later -> warm(later, now.mix()), t -> t);
+            case HEAT -> with(now, warm(soil, now.mix()), later -> warm(later, now.mix()), t -> t);
             case SEASON ->
                 new StandCase(
                         timeless(now.mix()),

@@ -44,8 +44,7 @@ public record StandCase(
                 first >= 0 && first + hours.count() <= traces.hours(),
                 "seeding hours lie outside the traces");
         Require.that(
-                later.isEmpty()
-                        || later.get().soil().start().equals(traces.timeOf(traces.hours())),
+                later.isEmpty() || later.get().soil().start().equals(traces.timeOf(traces.hours())),
                 "later soil does not start where the traces end");
     }
 

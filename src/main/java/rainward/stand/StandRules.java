@@ -18,11 +18,7 @@ public record StandRules(
 
     /** What the program uses. */
     public static final StandRules DEFAULT = new StandRules(
-            new Grain(4, 4),
-            0.7,
-            new Seedling(1.5, 6, 12, 0.02),
-            new Damage(0.3, 0.03, 10),
-            21);
+            new Grain(4, 4), 0.7, new Seedling(1.5, 6, 12, 0.02), new Damage(0.3, 0.03, 10), 21);
 
     public StandRules {
         Require.inRange("fieldFraction", fieldFraction, 0.05, 1);

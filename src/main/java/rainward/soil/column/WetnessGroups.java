@@ -29,7 +29,8 @@ record WetnessGroups(int[] middles, int[] groupOf) {
         int[] middles = new int[groups];
         int[] groupOf = new int[order.length];
         for (int g = 0; g < groups; g++) {
-            middles[g] = order[Math.min(order.length - 1, (2 * g + 1) * order.length / (2 * count))];
+            middles[g] =
+                    order[Math.min(order.length - 1, (2 * g + 1) * order.length / (2 * count))];
         }
         for (int rank = 0; rank < order.length; rank++) {
             groupOf[order[rank]] = rank * count / order.length;

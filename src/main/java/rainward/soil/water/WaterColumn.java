@@ -5,6 +5,7 @@ import java.util.function.IntToDoubleFunction;
 import rainward.soil.FieldSoil;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.property.Layers;
+import rainward.soil.property.MatrixConductivity;
 
 /**
  * The water of one column on all traces, stepped hour by hour. Every array runs over traces and
@@ -73,7 +74,9 @@ public final class WaterColumn {
                 * (1 - cover)
                 * (1 - RESIDUE_SHELTER * surface.residueFraction());
         this.plantDemandShare = cover * surface.vegetation().basalCoefficient();
-        this.diffusivityMm = b * layers.airEntryMm();
+        double feeding = Math.sqrt(layers.wiltingWetness() * layers.capacityWetness());
+        this.diffusivityMm =
+                MatrixConductivity.share(soil.texture(), feeding) * b * layers.airEntryMm();
         this.waterMm = new double[layers.count()][traces];
         this.soilEvaporationMm = evaporation.takenMm;
         this.transpiredMm = new double[traces];

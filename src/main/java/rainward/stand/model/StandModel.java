@@ -13,8 +13,8 @@ import rainward.stand.tally.StandTally;
 /**
  * Chance of a stand by seeding hour, over all traces. Seed of each kind germinates by hydrothermal
  * time, class by class of the seed lot; what has germinated runs its root against the drying front
- * and its shoot to the surface; hard rain and heat take their part; seed goes on through
- * what comes after the traces up to the day on which the stand is judged.
+ * and its shoot to the surface; hard rain and heat take their part; seed goes on through what comes
+ * after the traces up to the day on which the stand is judged.
  */
 public final class StandModel {
     private final StandRules rules;

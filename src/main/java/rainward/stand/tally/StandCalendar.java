@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import rainward.farm.Season;
 import rainward.stand.StandCase;
-import rainward.stand.StandRules;
 import rainward.stand.bed.StepGrid;
 
 /** What each hour is worth, when the stand is judged, and what is still under way at the end. */

@@ -29,8 +29,7 @@ class LaterCoursesTest {
     private static final int SEEDING_HOURS = 168;
     private static final Mix MIX = Shipped.mix("turnip and rape");
 
-    private final FieldSoil soil =
-            new FieldSoil(Seedbeds.SILT_LOAM, 0.02, SurfaceCondition.FIRMED);
+    private final FieldSoil soil = new FieldSoil(Seedbeds.SILT_LOAM, 0.02, SurfaceCondition.FIRMED);
     private final SoilColumn column = new SoilColumn(soil);
 
     /** Two hundred traces leave a chance of one half uncertain by 0.035. */
