@@ -42,14 +42,25 @@ final class StepMeans {
         deepestDryCm = greatest(dryFrontCm, 0);
     }
 
-    /**
-     * Means by step: on every trace, then on the courses that come after.
-     *
-     * @param ahead {@code [step][trace]}
-     * @param later {@code [step][course]}
-     * @param courseOf the course that each trace goes on with
-     */
-    record Rows(double[][] ahead, double[][] later, int[] courseOf) {
+    /** Means by step: on every trace, then on the courses that come after. */
+    static final class Rows {
+
+        private final double[][] ahead;
+        private final double[][] later;
+        private final int[] courseOf;
+
+        /**
+         * Rows of one quantity, in its own unit.
+         *
+         * @param ahead {@code [step][trace]}
+         * @param later {@code [step][course]}
+         * @param courseOf the course that each trace goes on with
+         */
+        Rows(double[][] ahead, double[][] later, int[] courseOf) {
+            this.ahead = ahead;
+            this.later = later;
+            this.courseOf = courseOf;
+        }
 
         /** Copies what one trace does out of the rows. */
         void copy(int trace, double[] column) {
