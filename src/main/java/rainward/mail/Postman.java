@@ -77,7 +77,10 @@ public final class Postman {
         return couriers.getOrDefault(
                 channel,
                 message -> Delivery.Passing.because(
-                        "no settings for " + channel + "; nothing can be sent that way"));
+                        switch (channel) {
+                            case MAIL -> "no mail server is set up; it waits until one is";
+                            case WEBHOOK -> "no web calls are set up; it waits until they are";
+                        }));
     }
 
     private void record(OutboxRow row, Delivery delivery, Instant at) {

@@ -189,6 +189,6 @@ class PostmanIT {
         drain(Mails.DAWN);
 
         assertThat(outbox.of(hook).state()).isEqualTo(State.WAITING);
-        assertThat(outbox.of(hook).lastWords()).contains("no settings for WEBHOOK");
+        assertThat(outbox.of(hook).lastWords()).contains("no web calls are set up");
     }
 }

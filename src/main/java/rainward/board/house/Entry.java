@@ -48,6 +48,11 @@ public record Entry(
         public Item {
             boxes = List.copyOf(boxes);
         }
+
+        /** True where the same boxes come again and again, as the seeds of a mix do. */
+        public boolean rows() {
+            return boxes.stream().map(Box::label).distinct().count() < boxes.size();
+        }
     }
 
     /**

@@ -59,10 +59,30 @@ public record Standing(
      * @param at when
      * @param by who
      * @param words what came of it
+     * @param about the field that was spoken of, if it was one
      * @param changed lines about the order; empty while it is being worked out
      */
     public record Effect(
-            String key, Instant at, String by, String words, Optional<List<String>> changed) {}
+            String key,
+            Instant at,
+            String by,
+            String words,
+            Optional<About> about,
+            Optional<List<String>> changed) {
+
+        /** The same, with what it changed. */
+        public Effect with(List<String> lines) {
+            return new Effect(key, at, by, words, about, Optional.of(lines));
+        }
+    }
+
+    /**
+     * A field that somebody spoke of.
+     *
+     * @param field its name
+     * @param stood its place in the order that was shown then, in words
+     */
+    public record About(String field, String stood) {}
 
     /** What became of a form, if it was sent lately. */
     public Optional<Effect> effect(String key) {

@@ -238,12 +238,11 @@ public record FieldPage(
         Readiness ready = seen.readiness();
         Standing.Round round = frame.standing().round().orElseThrow();
         Optional<FieldReason> why = Optional.ofNullable(round.reasons().get(ready.field()));
-        String rank = why.map(w -> rank(w, frame.reader()))
+        Optional<String> out = round.outlook().plan().whyLeftOut(ready.field());
+        String made = out.map(text -> "; it " + text).orElse("");
+        String rank = why.map(w -> rank(w, frame.reader()) + made)
                 .orElseGet(() -> "not in the order: "
-                        + round.outlook()
-                                .plan()
-                                .whyLeftOut(ready.field())
-                                .orElse(seen.item().status().state().words()));
+                        + out.orElse(seen.item().status().state().words()));
         DayClock clock = frame.reader().clock();
         return new Score(
                 ready.score(),

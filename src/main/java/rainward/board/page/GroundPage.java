@@ -13,6 +13,7 @@ import rainward.board.picture.GroundMap;
 import rainward.cycle.Outlook;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
+import rainward.queue.model.BetterLater;
 
 /**
  * The fields on the ground.
@@ -112,7 +113,7 @@ public record GroundPage(
         return new Spot(
                 kind,
                 (name.split(" ", 2)[0] + " " + label).strip(),
-                name + ": " + state(frame, field.item().status()) + ready(field),
+                name + ": " + state(frame, field) + ready(field),
                 Frame.fieldPath(name));
     }
 
@@ -126,10 +127,18 @@ public record GroundPage(
         return status.heldAt(frame.now()).isPresent();
     }
 
-    private static String state(Frame frame, FieldStatus status) {
+    private static String state(Frame frame, Outlook.FieldOutlook field) {
+        FieldStatus status = field.item().status();
+        boolean kept = frame.standing()
+                .round()
+                .flatMap(round ->
+                        round.outlook().plan().whyLeftOut(field.item().field().name()))
+                .filter(BetterLater::saidIn)
+                .isPresent();
         return status.state().words()
                 + (off(frame, status) ? ", held" : "")
-                + (status.pinnedFirst() ? ", pinned" : "");
+                + (status.pinnedFirst() ? ", pinned" : "")
+                + (kept ? ", its seed is kept for a better day" : "");
     }
 
     private static String kind(Frame frame, Outlook.FieldOutlook field) {
@@ -148,7 +157,7 @@ public record GroundPage(
                 Frame.fieldPath(field.item().field().name()),
                 field.item().field().property(),
                 frame.reader().units().area(field.item().field().areaHa()),
-                state(frame, field.item().status()),
+                state(frame, field),
                 field.item().status().waiting()
                         ? String.valueOf(field.readiness().score())
                         : "–");

@@ -52,11 +52,17 @@ public record LoadsPage(
     private static List<String> gaps(List<Gap> gaps) {
         Map<String, List<String>> alike = new LinkedHashMap<>();
         gaps.forEach(gap -> alike.computeIfAbsent(
-                        gap.missing() + " – " + gap.remedy(), key -> new ArrayList<>())
+                        gap.missing() + " – " + forPages(gap.remedy()), key -> new ArrayList<>())
                 .add(gap.about()));
         return alike.entrySet().stream()
                 .map(e -> Reader.and(e.getValue()) + ": " + e.getKey())
                 .toList();
+    }
+
+    /** What is to be typed as a command has its form on this or another page. */
+    private static String forPages(String remedy) {
+        return remedy.replaceFirst("^count it: rainward .*", "count it, below")
+                .replaceFirst(": rainward .*", " in the office");
     }
 
     private static Total total(Reader reader, LoadSheet.Total total) {

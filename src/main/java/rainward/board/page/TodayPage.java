@@ -17,6 +17,7 @@ import rainward.brief.words.OpeningWords;
 import rainward.brief.words.OrderWords;
 import rainward.brief.words.Reader;
 import rainward.brief.words.SkyWords;
+import rainward.queue.model.BetterLater;
 import rainward.window.StormWindow;
 
 /**
@@ -36,6 +37,9 @@ public record TodayPage(
         Optional<TimeLine> line,
         Map<String, List<Task>> people,
         Rest rest) {
+
+    /** Tasks of each person that a telephone shows at once; the others are folded away. */
+    private static final int NEXT = 3;
 
     /** Most fields of later days that are listed; the others are on the page of the ground. */
     private static final int MOST_LATER = 60;
@@ -105,7 +109,8 @@ public record TodayPage(
      * @param changes since the brief of the day
      * @param later fields of the days after
      * @param moreLater how many of them are not listed
-     * @param leftOut fields that are not in the order, with why
+     * @param kept fields that are not seeded yet because a better day is ahead, with why
+     * @param leftOut other fields that are not in the order, with why
      * @param checks stands to look at
      * @param soil in words
      */
@@ -113,12 +118,23 @@ public record TodayPage(
             List<String> changes,
             List<Later> later,
             int moreLater,
+            List<OrderWords.LeftOut> kept,
             List<OrderWords.LeftOut> leftOut,
             List<String> checks,
             List<String> soil) {}
 
     /** A field of the days after. */
     public record Later(int rank, String field, String path, String words) {}
+
+    /** What a person does first. */
+    public List<Task> next(List<Task> tasks) {
+        return tasks.subList(0, Math.min(NEXT, tasks.size()));
+    }
+
+    /** What comes after it. */
+    public List<Task> after(List<Task> tasks) {
+        return tasks.subList(next(tasks).size(), tasks.size());
+    }
 
     static final Head NO_HEAD =
             new Head("", "The first order is being worked out.", List.of(), List.of(), List.of());
@@ -133,7 +149,9 @@ public record TodayPage(
                         NO_HEAD,
                         Optional.empty(),
                         Map.of(),
-                        new Rest(List.of(), List.of(), 0, List.of(), List.of(), List.of())));
+                        new Rest(
+                                List.of(), List.of(), 0, List.of(), List.of(), List.of(),
+                                List.of())));
     }
 
     private static TodayPage of(Frame frame, Optional<String> who, Standing.Round round) {
@@ -246,10 +264,17 @@ public record TodayPage(
                 brief.changes().stream().limit(MOST_LATER).map(words::change).toList(),
                 listed,
                 later.size() - listed.size(),
-                words.leftOut(),
+                leftOut(words, true),
+                leftOut(words, false),
                 brief.ahead().standChecks().stream().map(ground::check).toList(),
                 brief.ground().stream()
                         .map(line -> line.property() + ": " + ground.soil(line))
                         .toList());
+    }
+
+    private static List<OrderWords.LeftOut> leftOut(OrderWords words, boolean seedIsKept) {
+        return words.leftOut().stream()
+                .filter(left -> BetterLater.saidIn(left.why()) == seedIsKept)
+                .toList();
     }
 }

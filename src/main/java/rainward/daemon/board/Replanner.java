@@ -1,10 +1,10 @@
 package rainward.daemon.board;
 
 import java.time.Duration;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
@@ -29,12 +29,7 @@ final class Replanner implements AutoCloseable {
     private final LongSupplier wordsSaid;
     private volatile long wordsReckoned;
     private final AtomicBoolean asked = new AtomicBoolean();
-    private final ScheduledExecutorService planner =
-            Executors.newSingleThreadScheduledExecutor(work -> {
-                Thread thread = new Thread(work, "board-order");
-                thread.setDaemon(true);
-                return thread;
-            });
+    private final ScheduledExecutorService planner = planner();
     private @Nullable ScheduledFuture<?> givingBack;
 
     /**
@@ -50,10 +45,23 @@ final class Replanner implements AutoCloseable {
         this.wordsSaid = wordsSaid;
     }
 
+    /**
+     * Ends at once when it is shut: memory that was to be given back later is no reason to stay.
+     */
+    private static ScheduledExecutorService planner() {
+        ScheduledThreadPoolExecutor planner = new ScheduledThreadPoolExecutor(1, work -> {
+            Thread thread = new Thread(work, "board-order");
+            thread.setDaemon(true);
+            return thread;
+        });
+        planner.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+        return planner;
+    }
+
     /** From now on words of commands beside the service move the order too. */
     void watch() {
         wordsReckoned = wordsSaid.getAsLong();
-        planner.scheduleWithFixedDelay(
+        ScheduledFuture<?> unused = planner.scheduleWithFixedDelay(
                 this::lookForWords, LOOKS.toSeconds(), LOOKS.toSeconds(), TimeUnit.SECONDS);
     }
 

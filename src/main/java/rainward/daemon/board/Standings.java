@@ -2,7 +2,6 @@ package rainward.daemon.board;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,10 +10,13 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import rainward.board.house.Standing;
+import rainward.brief.words.DayClock;
 import rainward.cycle.Cycle;
+import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PostDesk;
 import rainward.daemon.service.Rounds;
+import rainward.queue.problem.Plan;
 import rainward.queue.reasons.FieldReason;
 import rainward.queue.reasons.OrderChange;
 import rainward.queue.reasons.OrderChanges;
@@ -32,6 +34,7 @@ final class Standings implements Rounds.Hearer {
     private final Office office;
     private final PostDesk post;
     private final List<Runnable> hearers = new CopyOnWriteArrayList<>();
+    private final FieldPlace places;
     private Standing standing;
     private Set<String> inThisRound = Set.of();
 
@@ -39,6 +42,7 @@ final class Standings implements Rounds.Hearer {
         this.office = office;
         this.post = post;
         var farm = office.settings().farm();
+        this.places = new FieldPlace(new DayClock(farm.zone(), farm.units()));
         this.standing = new Standing(
                 0,
                 new Standing.Farm(farm.name(), farm.zone(), farm.units()),
@@ -67,39 +71,56 @@ final class Standings implements Rounds.Hearer {
     public void reckoned(Cycle.Result result) {
         List<OrderChange> all =
                 OrderChanges.of(result.problem(), result.outlook().plan()).changes();
+        Plan plan = result.outlook().plan();
         Standing.Round round = round(result);
         change(before -> new Standing(
                 before.turn() + 1,
                 before.farm(),
                 Optional.of(round),
                 before.effects().stream().anyMatch(this::comesLater),
-                before.effects().stream().map(e -> settled(e, all)).toList()));
+                before.effects().stream()
+                        .map(e -> waits(e) ? e.with(lines(e, all, plan)) : e)
+                        .toList()));
     }
 
     /** A word said while the round was being reckoned waits for the next one. */
-    private Standing.Effect settled(Standing.Effect effect, List<OrderChange> changes) {
-        boolean waits = effect.changed().isEmpty() && inThisRound.contains(effect.key());
-        return waits
-                ? new Standing.Effect(
-                        effect.key(),
-                        effect.at(),
-                        effect.by(),
-                        effect.words(),
-                        Optional.of(lines(effect, changes)))
-                : effect;
+    private boolean waits(Standing.Effect effect) {
+        return effect.changed().isEmpty() && inThisRound.contains(effect.key());
     }
 
-    /** The field that was spoken of comes first; then as many others as fit. */
-    private static List<String> lines(Standing.Effect effect, List<OrderChange> changes) {
-        List<String> lines = new ArrayList<>(changes.stream()
-                .sorted(Comparator.comparing(change -> !effect.words().contains(change.field())))
+    /** The field that was spoken of comes first, moved or not; then as many others as fit. */
+    private List<String> lines(Standing.Effect effect, List<OrderChange> changes, Plan plan) {
+        List<String> lines = new ArrayList<>();
+        effect.about()
+                .map(about -> about.field() + ": "
+                        + FieldPlace.change(about.stood(), places.in(plan, about.field())))
+                .ifPresent(lines::add);
+        List<OrderChange> others = changes.stream()
+                .filter(change -> effect.about()
+                        .filter(about -> about.field().equals(change.field()))
+                        .isEmpty())
+                .toList();
+        others.stream()
                 .limit(MOST_CHANGES)
                 .map(change -> change.field() + ": " + change.words())
-                .toList());
-        if (changes.size() > MOST_CHANGES) {
-            lines.add((changes.size() - MOST_CHANGES) + " more");
+                .forEach(lines::add);
+        if (others.size() > MOST_CHANGES) {
+            lines.add((others.size() - MOST_CHANGES) + " more");
         }
         return lines;
+    }
+
+    /** The field that a text means, where it stands in the order that is shown now. */
+    synchronized Optional<Standing.About> about(String text) {
+        return standing.round()
+                .map(Standing.Round::outlook)
+                .flatMap(outlook -> NameMatch.of(
+                                text,
+                                outlook.fields().stream()
+                                        .map(field -> field.item().field().name())
+                                        .toList())
+                        .unique()
+                        .map(name -> new Standing.About(name, places.in(outlook.plan(), name))));
     }
 
     private boolean comesLater(Standing.Effect effect) {

@@ -81,6 +81,7 @@ final class WordTaker implements Takes {
                 office.now(),
                 saying.by(),
                 taken.words(),
+                saying.part("field").flatMap(standings::about),
                 moves ? Optional.empty() : Optional.of(java.util.List.of())));
         if (moves) {
             replanner.replan(

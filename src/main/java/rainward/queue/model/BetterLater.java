@@ -10,7 +10,14 @@ import rainward.queue.problem.PlanProblem;
 /** Says of a field that its seed is worth more later than on any of the days planned. */
 public final class BetterLater {
 
+    private static final String KEPT = "its seed is kept for a better day";
+
     private BetterLater() {}
+
+    /** True of a reason why a field is not seeded that says so. */
+    public static boolean saidIn(String why) {
+        return why.contains(KEPT);
+    }
 
     /** Both figures in words; empty where the days planned have an hour that is better. */
     public static Optional<String> words(Job job, PlanProblem problem) {
@@ -20,7 +27,7 @@ public final class BetterLater {
                 ? Optional.empty()
                 : Optional.of(String.format(
                         Locale.ENGLISH,
-                        "its seed is kept for a better day: on the days planned it is worth at"
+                        KEPT + ": on the days planned it is worth at"
                                 + " most %.0f %% of a full stand, %.0f %% can be hoped for later",
                         100 * best,
                         100 * later));

@@ -71,6 +71,9 @@ class BoardDayIT {
         String label = (act.equals("DONE") ? "Done: " : "Start ") + stageOfField;
         page.navigate(stage.link("/?who=" + item.hands().person()));
         Locator button = page.getByLabel(label, new Page.GetByLabelOptions().setExact(true));
+        if (!button.first().isVisible()) {
+            page.locator(".people details summary").first().click();
+        }
         button.first().click();
         page.waitForSelector(".said");
         assertThat(page.locator(".said").textContent()).contains(item.place().field());
@@ -142,6 +145,7 @@ class BoardDayIT {
             page.locator("input[name=until]").fill("2026-07-16");
             press(page, "HOLD");
             assertThat(confirmed(stage, page)).contains("left out until");
+            assertThat(page.locator(".said li").first().textContent()).startsWith("SC5 Two Oaks:");
             field(page, "SC6");
             press(page, "DROP");
             assertThat(confirmed(stage, page)).contains("out of the order for this season");

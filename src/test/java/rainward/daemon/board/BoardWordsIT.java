@@ -68,6 +68,10 @@ class BoardWordsIT {
         button.click();
     }
 
+    private static Locator button(Page page, String label) {
+        return page.getByLabel(label, new Page.GetByLabelOptions().setExact(true));
+    }
+
     private static String said(Page page) {
         page.waitForSelector(".said");
         return page.locator(".said").textContent();
@@ -76,12 +80,12 @@ class BoardWordsIT {
     @Test
     void taskOfTheDayIsStartedAndDoneByTwoTaps() {
         Page page = open("/?who=Tobin");
-        String field = page.locator(".task a").first().textContent();
+        String field = page.locator(".task:not(.begun) a").first().textContent();
 
-        press(page, "START");
+        button(page, "Start spread of " + field).click();
         assertThat(said(page)).contains(field + ": spread started at");
-        page.waitForSelector(".task.begun");
-        press(page, "DONE");
+        button(page, "Not started: spread of " + field).waitFor();
+        button(page, "Done: spread of " + field).click();
         page.waitForFunction("() => document.querySelector('.said').textContent.includes('done')");
 
         assertThat(status(field).of("spread").filter(StageRecord::done)).isPresent();
@@ -115,6 +119,24 @@ class BoardWordsIT {
 
         assertThat(said(page)).contains("left out until Mon 20 Jul 2026 00:00");
         assertThat(status("SH6 Spur").heldUntil()).isPresent();
+    }
+
+    @Test
+    void fieldThatStaysOutOfTheOrderIsToldOfAsMuchAsOneThatMoves() {
+        Page page = open("/field/SH2%20Deep%20Sand");
+        for (String day : List.of("20", "21")) {
+            page.navigate(stage.link("/field/SH2%20Deep%20Sand"));
+            page.locator("summary", new Page.LocatorOptions().setHasText("leave out"))
+                    .click();
+            page.locator("input[name=until]").fill("2026-08-" + day);
+            press(page, "HOLD");
+            page.waitForSelector(".said:has-text('" + day + " Aug 2026') li");
+        }
+
+        assertThat(page.locator(".said li").first().textContent())
+                .isEqualTo("SH2 Deep Sand: was not in the order (is held until 2026-08-20,"
+                        + " after the days planned); now not in the order (is held until"
+                        + " 2026-08-21, after the days planned)");
     }
 
     @Test
