@@ -372,7 +372,7 @@ class FeedFaultsIT {
     private Rounds rounds(Office office) {
         return new Rounds(
                 office,
-                new WeatherDesk(office, new Pacing(1, wait -> {})),
+                new WeatherDesk(office, new Pacing(1, wait -> {}, true)),
                 new PostDesk(office, Map.of()));
     }
 

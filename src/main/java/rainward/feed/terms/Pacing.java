@@ -23,7 +23,14 @@ public final class Pacing {
         this(seed, sleeper, false);
     }
 
-    private Pacing(long seed, Sleeper sleeper, boolean real) {
+    /**
+     * Sets a pace.
+     *
+     * @param seed of the jitter; different on each installation, so that they do not ask in step
+     * @param sleeper waits, or pretends to
+     * @param real true where time passes as on any clock
+     */
+    public Pacing(long seed, Sleeper sleeper, boolean real) {
         this.random = new SplittableRandom(seed);
         this.sleeper = sleeper;
         this.real = real;
