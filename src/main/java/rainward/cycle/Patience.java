@@ -10,8 +10,8 @@ import rainward.queue.problem.Job;
 
 /**
  * What a field is worth whose seed is kept for days after those planned: a soaking rain comes
- * sooner or later, is seen coming, finds the crew with time for the field or not, and makes the
- * stand as often as the stand model says of such a rain.
+ * sooner or later, is seen coming or not, finds the crew with time for the field or not, and makes
+ * the stand or not. The stand model has no say in it: every figure is from memory or chosen.
  */
 final class Patience {
 
@@ -26,9 +26,7 @@ final class Patience {
 
     private static final double DAILY_CHANCE = -Math.expm1(-1 / SOAKING_RAIN_EVERY_DAYS);
 
-    /**
-     * Chance that such a rain is seen and makes the stand of seed that is put in for it; chosen.
-     */
+    /** That it is seen, and that seed put in for it makes a stand; chosen by us, no source. */
     private static final double COMES_UP = 0.7 * SEEN;
 
     /** Days of seeding that one rain is good for, ahead of it and after; chosen by us [d]. */
