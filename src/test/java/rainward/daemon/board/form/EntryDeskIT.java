@@ -22,6 +22,7 @@ import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.office.SurveyDesk;
+import rainward.daemon.word.WishDesk;
 import rainward.farm.Machine;
 import rainward.farm.Mix;
 import rainward.farm.Person;
@@ -71,6 +72,33 @@ class EntryDeskIT {
             parts.put(changes[i], changes[i + 1]);
         }
         return parts;
+    }
+
+    /** A mix of one seed that is not there yet. */
+    private Map<String, String> yardMix() {
+        return parts(
+                "mix",
+                "",
+                "name",
+                "yard mix",
+                "depth",
+                "0.5 in",
+                "stand_target",
+                "35 %",
+                "season.first_sowing",
+                "07-05",
+                "season.last_sowing",
+                "08-15",
+                "season.full_worth_until",
+                "08-05",
+                "season.last_emergence",
+                "08-31",
+                "component.0.species",
+                "turnip",
+                "component.0.drilled",
+                "1.5 lb/ac",
+                "component.0.broadcast",
+                "2.5 lb/ac");
     }
 
     private List<String> changedLines() throws IOException {
@@ -161,35 +189,12 @@ class EntryDeskIT {
 
     @Test
     void mixIsAddedChangedAndTakenOut() throws IOException {
-        desk.keep(parts(
-                "mix",
-                "",
-                "name",
-                "yard mix",
-                "depth",
-                "0.5 in",
-                "stand_target",
-                "35 %",
-                "season.first_sowing",
-                "07-05",
-                "season.last_sowing",
-                "08-15",
-                "season.full_worth_until",
-                "08-05",
-                "season.last_emergence",
-                "08-31",
-                "component.0.species",
-                "turnip",
-                "component.0.drilled",
-                "1.5 lb/ac",
-                "component.0.broadcast",
-                "2.5 lb/ac",
-                "component.1.species",
-                "rape",
-                "component.1.drilled",
-                "2 lb/ac",
-                "component.1.broadcast",
-                "3 lb/ac"));
+        Map<String, String> mix = yardMix();
+        mix.putAll(Map.of(
+                "component.1.species", "rape",
+                "component.1.drilled", "2 lb/ac",
+                "component.1.broadcast", "3 lb/ac"));
+        desk.keep(mix);
         Mix added = Objects.requireNonNull(office.mixes().get("yard mix"));
         assertThat(added.components()).hasSize(2);
 
@@ -217,34 +222,12 @@ class EntryDeskIT {
     @Test
     void mixThatAFieldIsToBeSownWithIsNotTakenOut() throws IOException {
         new SurveyDesk(office).take(Path.of("config", "demo-fields.geojson"));
-        desk.keep(parts(
-                "mix",
-                "",
-                "name",
-                "yard mix",
-                "depth",
-                "0.5 in",
-                "stand_target",
-                "35 %",
-                "season.first_sowing",
-                "07-05",
-                "season.last_sowing",
-                "08-15",
-                "season.full_worth_until",
-                "08-05",
-                "season.last_emergence",
-                "08-31",
-                "component.0.species",
-                "turnip",
-                "component.0.drilled",
-                "1.5 lb/ac",
-                "component.0.broadcast",
-                "2.5 lb/ac"));
+        desk.keep(yardMix());
         office.store()
-                .inTransaction(books -> new rainward.daemon.word.WishDesk(office)
+                .inTransaction(books -> new WishDesk(office)
                         .take(
                                 books,
-                                new rainward.daemon.word.WishDesk.Said(
+                                new WishDesk.Said(
                                         "KL4",
                                         Optional.empty(),
                                         Optional.empty(),
