@@ -18,6 +18,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Spelled;
 import rainward.queue.sample.GeneratedDays;
 import rainward.queue.sample.PlannerBench;
 import rainward.queue.search.Effort;
@@ -126,10 +127,8 @@ final class BenchPlanner implements Callable<Integer> {
     private static String text(List<PlannerBench.DayLine> days, List<PlannerBench.Line> lines) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("day", "kind", "ha", "best", "below best", "bound", "below bound"));
-        days.forEach(day -> rows.add(row(
-                String.valueOf(day.day()),
-                day.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                day.line())));
+        days.forEach(day ->
+                rows.add(row(String.valueOf(day.day()), Spelled.spaced(day.kind()), day.line())));
         lines.forEach(
                 line -> rows.add(row(line.fields() + " fields", line.ms() + " ms, median", line)));
         return Sheets.columns(rows);

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Spelled;
 import rainward.queue.sample.Fortnight;
 import rainward.queue.sample.GeneratedDays;
 
@@ -64,7 +65,7 @@ final class BenchStability implements Callable<Integer> {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("kind", "moved", "moved afresh", "cost"));
         all.forEach(s -> rows.add(List.of(
-                s.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                Spelled.spaced(s.kind()),
                 percent(s.movedPct()),
                 percent(s.freshMovedPct()),
                 percent(s.costPct()))));

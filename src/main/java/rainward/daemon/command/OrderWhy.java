@@ -12,6 +12,7 @@ import rainward.cycle.AlertStops;
 import rainward.cycle.Cycle;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Spelled;
 import rainward.farm.FieldStatus;
 import rainward.farm.UnitSystem;
 import rainward.queue.reasons.Binding;
@@ -74,7 +75,7 @@ record OrderWhy(
                     why.item().place().stage(),
                     why.item().hands().machine(),
                     from.atZone(sky.zone).toOffsetDateTime(),
-                    why.binding().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Spelled.spaced(why.binding()),
                     alert.map(event -> "the public alert \"" + event + "\" keeps people off until"
                                     + " then")
                             .orElse(why.words()),

@@ -21,6 +21,7 @@ import rainward.daemon.office.SurveyDesk;
 import rainward.daemon.office.WeatherDesk;
 import rainward.daemon.service.Rounds;
 import rainward.daemon.settings.Settings;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.EnterDesk;
 import rainward.farm.Window;
 import rainward.feed.terms.Pacing;
@@ -190,7 +191,7 @@ public final class Demo {
     private void takeRecordsIn() throws IOException {
         int lines = 0;
         for (RecordTable.Kind kind : RecordTable.Kind.values()) {
-            String name = kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ".csv";
+            String name = Spelled.dashed(kind) + ".csv";
             if (kind != RecordTable.Kind.SPRAYS) {
                 Path file = Files.createTempFile("demo-records", ".csv");
                 try {
@@ -243,10 +244,7 @@ public final class Demo {
         brief.changes().stream()
                 .limit(3)
                 .forEach(change -> telling.add("changed: " + change.field() + " "
-                        + change.kind()
-                                .name()
-                                .toLowerCase(java.util.Locale.ROOT)
-                                .replace('_', ' ')
+                        + Spelled.spaced(change.kind())
                         + ", " + change.why()));
     }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import rainward.daemon.settings.Spelled;
 
 /**
  * What goes wrong in a week of trials. Two long outages are written down, since a week of luck may
@@ -93,13 +94,14 @@ final class FaultSchedule {
 
         synchronized void count(Part part, Optional<Fault> fault) {
             asked.merge(part, 1, Integer::sum);
-            fault.ifPresent(f -> faults.merge(name(part) + " " + f.words(), 1, Integer::sum));
+            fault.ifPresent(
+                    f -> faults.merge(Spelled.dashed(part) + " " + f.words(), 1, Integer::sum));
         }
 
         /** Questions by service since the last reading. */
         synchronized Map<String, Integer> asked() {
             Map<String, Integer> all = new java.util.TreeMap<>();
-            asked.forEach((part, count) -> all.put(name(part), count));
+            asked.forEach((part, count) -> all.put(Spelled.dashed(part), count));
             asked.clear();
             return all;
         }
@@ -109,10 +111,6 @@ final class FaultSchedule {
             Map<String, Integer> all = new java.util.TreeMap<>(faults);
             faults.clear();
             return all;
-        }
-
-        private static String name(Part part) {
-            return part.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rainward.daemon.settings.Spelled;
 import rainward.farm.NearestName;
 
 /**
@@ -34,17 +35,12 @@ public record NameMatch(String text, List<String> all, List<String> meant) {
      * @throws Refusal that says every word there is
      */
     public static <E extends Enum<E>> E among(E[] all, String text, String what) {
-        List<String> words = Arrays.stream(all).map(NameMatch::word).toList();
+        List<String> words = Arrays.stream(all).map(Spelled::dashed).toList();
         String meant = of(text, words)
                 .unique()
                 .orElseThrow(() -> Refusal.badInput("'" + text + "' is no " + what
                         + ": write one of " + String.join(", ", words) + "."));
         return all[words.indexOf(meant)];
-    }
-
-    /** A value as a person writes it. */
-    public static String word(Enum<?> one) {
-        return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     public Optional<String> unique() {

@@ -6,10 +6,10 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rainward.brief.post.OutboxRow;
+import rainward.daemon.settings.Spelled;
 import rainward.store.Books;
 
 /**
@@ -59,16 +59,12 @@ public record OutboxSheet(
         OutboxRow.Progress progress = row.progress();
         return new OutboxSheet(
                 row.id(),
-                words(progress.state()),
+                Spelled.spaced(progress.state()),
                 row.message().key().recipient(),
                 row.message().subject(),
                 row.message().times().createdAt().atZone(zone).toOffsetDateTime(),
                 progress.tries(),
                 progress.nextTryAt().map(at -> at.atZone(zone).toOffsetDateTime()),
                 progress.lastWords());
-    }
-
-    private static String words(OutboxRow.State state) {
-        return state.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rainward.daemon.command.Sheets;
+import rainward.daemon.settings.Spelled;
 import rainward.replay.Gains;
 import rainward.replay.score.Comparison;
 import rainward.replay.score.Interval;
@@ -60,9 +61,7 @@ final class ReplayText {
     }
 
     static String cause(Losses.Line line) {
-        return line.cause()
-                .map(c -> c.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .orElse("never seeded");
+        return line.cause().map(Spelled::spaced).orElse("never seeded");
     }
 
     static String range(Interval interval) {

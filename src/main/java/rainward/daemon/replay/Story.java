@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import rainward.daemon.settings.Spelled;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.replay.Replay;
@@ -74,9 +75,8 @@ record Story(SeasonResult season, Replay.Asked asked, List<Policy> policies) {
         String told = Double.isNaN(field.toldChance())
                 ? ""
                 : " (told " + Math.round(100 * field.toldChance()) + " %)";
-        String came = field.model().stand()
-                ? "up"
-                : field.model().cause().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String came =
+                field.model().stand() ? "up" : Spelled.spaced(field.model().cause());
         return field.field() + told + ": " + came;
     }
 }

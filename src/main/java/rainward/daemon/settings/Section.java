@@ -274,7 +274,7 @@ final class Section {
 
     private <E extends Enum<E>> E chosen(String key, JsonNode value, Class<E> words) {
         return Arrays.stream(words.getEnumConstants())
-                .filter(word -> value.isTextual() && value.textValue().equals(word(word)))
+                .filter(word -> value.isTextual() && value.textValue().equals(Spelled.dashed(word)))
                 .findFirst()
                 .orElseGet(() -> {
                     wrong(key, "must be one of " + words(words));
@@ -282,13 +282,9 @@ final class Section {
                 });
     }
 
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     private static String words(Class<? extends Enum<?>> all) {
         return Arrays.stream(all.getEnumConstants())
-                .map(word -> "\"" + word(word) + "\"")
+                .map(word -> "\"" + Spelled.dashed(word) + "\"")
                 .collect(Collectors.joining(", "));
     }
 

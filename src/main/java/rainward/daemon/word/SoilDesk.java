@@ -9,6 +9,7 @@ import rainward.cycle.ground.SoilWord;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Spelled;
 import rainward.soil.SoilState.Word;
 import rainward.store.Books;
 import rainward.store.journal.JournalEntry;
@@ -62,7 +63,7 @@ public final class SoilDesk {
         return new Told(
                 name,
                 "written",
-                name + ": " + NameMatch.word(seen) + " at seed depth, " + shown(line.at()) + ".");
+                name + ": " + Spelled.dashed(seen) + " at seed depth, " + shown(line.at()) + ".");
     }
 
     private Told takeBack(Books books, String name, String by) {
@@ -71,7 +72,7 @@ public final class SoilDesk {
         return gone.map(last -> new Told(
                         name,
                         "written",
-                        name + ": " + NameMatch.word(last.word()) + " at seed depth, "
+                        name + ": " + Spelled.dashed(last.word()) + " at seed depth, "
                                 + shown(last.at()) + ", does not count any more."))
                 .orElseGet(() ->
                         new Told(name, "already so", name + ": nobody's word on its soil counts."));

@@ -2,8 +2,8 @@ package rainward.daemon.board.form;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import rainward.daemon.settings.Spelled;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 
@@ -242,9 +242,7 @@ final class Kinds {
     }
 
     private static String[] words(Enum<?>[] all) {
-        return Arrays.stream(all)
-                .map(word -> word.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .toArray(String[]::new);
+        return Arrays.stream(all).map(Spelled::dashed).toArray(String[]::new);
     }
 
     static Optional<Kind> named(String table) {

@@ -7,6 +7,7 @@ import picocli.CommandLine.Parameters;
 import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.NameMatch;
 import rainward.daemon.office.Office;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.EnterDesk;
 import rainward.intake.RecordTable;
 
@@ -47,7 +48,7 @@ public final class EnterCommand extends OfficeCommand {
         RecordTable.Kind meant = NameMatch.among(RecordTable.Kind.values(), kind, "kind of table");
         EnterDesk desk = new EnterDesk(office);
         EnterDesk.Took took = undo ? desk.takeBack(file, meant, by) : desk.take(file, meant, by);
-        String lines = " lines of " + NameMatch.word(meant);
+        String lines = " lines of " + Spelled.dashed(meant);
         show(
                 took,
                 () -> undo

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import rainward.daemon.command.OfficeCommand;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.SeederDesk;
 import rainward.daemon.yard.Typed;
 import rainward.farm.Field;
@@ -369,7 +370,7 @@ abstract class SeederBooks extends OfficeCommand {
             return new Answer(
                     where.name(),
                     job.mix().name(),
-                    check.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Spelled.spaced(check.verdict()),
                     shown(units.shown(Quantity.MASS, check.expectedLeftKg())),
                     shown(units.shown(Quantity.MASS, check.leftKg())),
                     units.symbol(Quantity.MASS),

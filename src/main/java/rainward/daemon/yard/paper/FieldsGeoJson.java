@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.season.FieldYear;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
@@ -40,7 +41,7 @@ final class FieldsGeoJson {
                 round(UnitSystem.US_CUSTOMARY.shown(Quantity.AREA, one.field().areaHa())));
         properties.put("hectares", round(one.field().areaHa()));
         properties.put("mix", one.field().wish().mixes().get(0));
-        properties.put("state", SeasonCsv.word(one.status().state()));
+        properties.put("state", Spelled.spaced(one.status().state()));
         one.last().ifPresent(last -> seeding(properties, last));
         feature.set(
                 "geometry",
@@ -55,11 +56,11 @@ final class FieldsGeoJson {
         properties.put("sown_mix", last.mix());
         properties.put("seeded_on", last.day().toString());
         last.look().ifPresent(look -> {
-            properties.put("stand", SeasonCsv.word(look.result()));
+            properties.put("stand", Spelled.spaced(look.result()));
             look.finding()
                     .chanceAtSeeding()
                     .ifPresent(chance -> properties.put("chance_at_seeding", chance));
-            look.finding().cause().ifPresent(c -> properties.put("cause", SeasonCsv.word(c)));
+            look.finding().cause().ifPresent(c -> properties.put("cause", Spelled.spaced(c)));
         });
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.season.FieldYear;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
@@ -58,13 +59,13 @@ final class SeasonCsv {
                 number(one.field().place().longitudeDeg(), 6),
                 number(all.units().shown(Quantity.AREA, one.field().areaHa()), 3),
                 one.field().wish().mixes().get(0),
-                word(one.status().state()),
+                Spelled.spaced(one.status().state()),
                 last.map(FieldYear.Seeding::mix).orElse(""),
                 last.map(s -> s.day().toString()).orElse(""),
                 number(look.map(l -> l.finding().chanceAtSeeding())),
-                look.map(l -> word(l.result())).orElse(""),
+                look.map(l -> Spelled.spaced(l.result())).orElse(""),
                 number(look.map(l -> l.finding().countedFraction())),
-                look.flatMap(l -> l.finding().cause()).map(SeasonCsv::word).orElse(""),
+                look.flatMap(l -> l.finding().cause()).map(Spelled::spaced).orElse(""),
                 one.rainAfter()
                         .flatMap(FieldYear.RainAfter::knownMm)
                         .map(mm -> number(all.units().shown(Quantity.RAIN, mm), 2))
@@ -140,7 +141,7 @@ final class SeasonCsv {
         lines.forEach(line -> rows.add(List.of(
                 Long.toString(line.id()),
                 line.field(),
-                word(line.kind()),
+                Spelled.spaced(line.kind()),
                 line.detail().stage().orElse(""),
                 line.said().at().atZone(zone).toOffsetDateTime().toString(),
                 line.said().recordedAt().atZone(zone).toOffsetDateTime().toString(),
@@ -152,10 +153,6 @@ final class SeasonCsv {
                         : "",
                 line.detail().note().orElse(""))));
         return bytes(rows);
-    }
-
-    static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static String unit(UnitSystem units, Quantity quantity) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rainward.daemon.settings.Spelled;
 import rainward.daemon.yard.season.FieldYear;
 import rainward.farm.FieldState;
 import rainward.farm.Quantity;
@@ -114,7 +115,7 @@ final class SeasonReport {
                         "",
                         "",
                         "",
-                        SeasonCsv.word(one.status().state()),
+                        Spelled.spaced(one.status().state()),
                         ""));
             }
             int count = one.seedings().size();
@@ -149,10 +150,10 @@ final class SeasonReport {
                         ", %.0f %% of the seed",
                         100 * look.finding().countedFraction().getAsDouble())
                 : "";
-        return SeasonCsv.word(look.result())
+        return Spelled.spaced(look.result())
                 + look.finding()
                         .cause()
-                        .map(c -> " (" + SeasonCsv.word(c) + ")")
+                        .map(c -> " (" + Spelled.spaced(c) + ")")
                         .orElse("")
                 + counted;
     }
