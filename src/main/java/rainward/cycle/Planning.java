@@ -4,11 +4,12 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import rainward.farm.Property;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.problem.Standing;
 import rainward.stand.StandOutlook;
 
 /**
@@ -32,11 +33,13 @@ record Planning(CycleInput input) {
                 input.roster().crew(),
                 reckoned.stream().map(field -> job(field, patience)).toList(),
                 input.rules().prices(),
-                input.memory().lastOrder());
+                input.memory().lastOrder(),
+                Map.of(),
+                Standing.recorded(
+                        input.fields(), input.roster(), input.memory().lastOrder(), input.asOf()));
     }
 
     private Job job(FieldReckoning field, Patience patience) {
-        Property property = input.roster().properties().get(field.item().field().property());
         List<StandOutlook> stands = field.stands();
         List<Job.MixOption> options = IntStream.range(0, stands.size())
                 .filter(wish -> inStock(stands.get(wish)))
@@ -45,7 +48,7 @@ record Planning(CycleInput input) {
         return new Job(
                 field.item(),
                 field.recipe(),
-                property == null ? field.item().field().place() : property.place(),
+                input.roster().arrivalAt(field.item().field()),
                 options,
                 field.stopped().stopped(),
                 field.stopped().firmedByRain(),

@@ -62,6 +62,13 @@ public record Roster(
                         .orElse(last));
     }
 
+    /** Where machines arrive: at the property's place, or else at the field's own. */
+    public GeoPoint arrivalAt(Field field) {
+        return Optional.ofNullable(properties.get(field.property()))
+                .map(Property::place)
+                .orElse(field.place());
+    }
+
     /** The recipe of a field, if it is known. */
     public Optional<Recipe> recipeOf(Field field) {
         return Optional.ofNullable(recipes.get(field.wish().recipe()));

@@ -70,20 +70,9 @@ record OrderWhatIf(String edits, double valueHa, double thenHa, List<Moved> fiel
                 edits, withoutChange(now), withoutChange(changed), moved(now, changed, zone));
     }
 
+    /** Searches from an order on. */
     private static Plan better(PlanProblem problem, Plan from, Effort effort) {
-        return Planner.plan(from(problem, from), effort);
-    }
-
-    /** The same problem, with the order that the search sets out from. */
-    private static PlanProblem from(PlanProblem problem, Plan before) {
-        return new PlanProblem(
-                problem.asOf(),
-                problem.horizon(),
-                problem.crew(),
-                problem.jobs(),
-                problem.prices(),
-                Optional.of(before),
-                problem.stockHa());
+        return Planner.plan(problem.withLastOrder(Optional.of(from)), effort);
     }
 
     private static double withoutChange(Plan plan) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.StageRecord;
@@ -48,7 +49,7 @@ final class RoadRules {
             String person = item.hands().person();
             Free machineFree = Objects.requireNonNull(machines.get(machine), machine);
             Free personFree =
-                    people.getOrDefault(person, new Free(machineFree.place(), problem.asOf()));
+                    people.getOrDefault(person, new Free(is(person, machineFree), problem.asOf()));
             faults.addAll(faults(item, machineFree, personFree));
             Free now = new Free(place(item), item.work().to());
             machines.put(machine, now);
@@ -57,23 +58,46 @@ final class RoadRules {
         return faults;
     }
 
+    /** Somebody of whom nothing is known comes to the machine in time. */
+    private GeoPoint is(String person, Free machine) {
+        return problem.standing().getOrDefault(person, machine.place());
+    }
+
     private GeoPoint place(PlanItem item) {
         return jobs.of(item.place().field()).arrival();
     }
 
+    /** Where work goes on there its machine is, or else where it was seen last. */
     private GeoPoint stands(Machine machine) {
-        return problem.jobs().stream()
-                .filter(j -> goesOn(j, machine))
-                .map(Job::arrival)
-                .findFirst()
-                .orElse(machine.travel().start());
+        for (Job job : problem.jobs()) {
+            Optional<StageRecord> going = job.field().status().stages().stream()
+                    .filter(StageRecord::underWay)
+                    .reduce((a, b) -> b);
+            if (going.filter(r -> machine.name().equals(worker(job, r))).isPresent()) {
+                return job.arrival();
+            }
+        }
+        return problem.standing().getOrDefault(machine.name(), machine.travel().start());
     }
 
-    private static boolean goesOn(Job job, Machine machine) {
-        return job.field().status().stages().stream()
-                .filter(StageRecord::underWay)
-                .flatMap((StageRecord r) -> r.machine().stream())
-                .anyMatch(machine.name()::equals);
+    /** Who works: it is on record, or was told, or the first that can has to be taken for it. */
+    private String worker(Job job, StageRecord record) {
+        if (record.machine().isPresent()) {
+            return record.machine().get();
+        }
+        for (PlanItem told : problem.lastOrder().map(Plan::items).orElse(List.of())) {
+            if (told.place().field().equals(job.name())
+                    && told.place().stage().equals(record.stage())) {
+                return told.hands().machine();
+            }
+        }
+        return problem.crew().machines().stream()
+                .filter(m -> job.recipe().stages().stream()
+                        .anyMatch(s -> s.name().equals(record.stage())
+                                && m.operations().contains(s.operation())))
+                .map(Machine::name)
+                .findFirst()
+                .orElse("");
     }
 
     private List<String> faults(PlanItem item, Free machineFree, Free personFree) {

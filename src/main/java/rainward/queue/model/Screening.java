@@ -2,16 +2,13 @@ package rainward.queue.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rainward.farm.FieldState;
-import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Person;
@@ -21,7 +18,7 @@ import rainward.queue.problem.Job;
 import rainward.queue.problem.OpenStages;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
-import rainward.queue.problem.UnderWay;
+import rainward.queue.problem.Standing;
 import rainward.queue.shop.OpenTime;
 
 /** Says of a field, before any search, why it cannot be in the order at all. */
@@ -30,7 +27,6 @@ public final class Screening {
     private final PlanProblem problem;
     private final Yields yields;
     private final int longestShift;
-    private final Map<Machine, GeoPoint> standing = new HashMap<>();
 
     private Screening(PlanProblem problem) {
         this.problem = problem;
@@ -41,9 +37,6 @@ public final class Screening {
                 .mapToInt(OpenTime::longestMinutes)
                 .max()
                 .orElse(0);
-        for (Job job : problem.jobs()) {
-            UnderWay.on(job, problem).ifPresent(m -> standing.putIfAbsent(m, job.arrival()));
-        }
     }
 
     /** Fields that can be planned, and the others with why. */
@@ -157,7 +150,7 @@ public final class Screening {
     private int trip(Machine machine, Job job) {
         return Roads.minutes(
                 machine,
-                standing.getOrDefault(machine, machine.travel().start()),
+                Standing.of(machine, problem),
                 job.arrival(),
                 problem.crew().roadFactor());
     }

@@ -18,6 +18,7 @@ import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.OpenStages;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.problem.Standing;
 import rainward.queue.problem.UnderWay;
 import rainward.queue.shop.Chain;
 import rainward.queue.shop.Item;
@@ -68,27 +69,29 @@ public final class ShopBuilder {
 
     private Shop shop() {
         List<Item> items = problem.jobs().stream().map(this::item).toList();
-        int[] standing = machines.stream().mapToInt(this::standing).toArray();
+        int[] standing = machines.stream()
+                .mapToInt(m -> sites.of(Standing.of(m, problem)))
+                .toArray();
+        int[] being = people();
         Shop.Prices prices = new Shop.Prices(
                 problem.prices().drivingHaPerHour() / 60,
                 problem.prices().overtimeHaPerHour() / 60);
         return new Shop(
                 minutes.notBefore(problem.asOf()),
                 sites.ways(problem.crew()),
-                new Shop.Start(standing, shifts, days),
+                new Shop.Start(standing, being, shifts, days),
                 items,
                 prices,
                 yields.stock());
     }
 
-    /** A machine stands where its work goes on, or else where the crew says. */
-    private int standing(Machine machine) {
-        return problem.jobs().stream()
-                .filter(j -> UnderWay.on(j, problem).filter(machine::equals).isPresent())
-                .findFirst()
-                .map(Job::arrival)
-                .map(sites::of)
-                .orElseGet(() -> sites.of(machine.travel().start()));
+    /** Where people are; below zero where nothing is known. */
+    private int[] people() {
+        return people.stream()
+                .mapToInt(p -> Optional.ofNullable(problem.standing().get(p.name()))
+                        .map(sites::of)
+                        .orElse(-1))
+                .toArray();
     }
 
     private Item item(Job job) {
@@ -223,13 +226,6 @@ public final class ShopBuilder {
                 .sorted(Comparator.comparing((Job j) -> !j.field().status().pinnedFirst())
                         .thenComparing(Job::name))
                 .toList();
-        return new PlanProblem(
-                problem.asOf(),
-                problem.horizon(),
-                problem.crew(),
-                sorted,
-                problem.prices(),
-                problem.lastOrder(),
-                problem.stockHa());
+        return problem.withJobs(sorted);
     }
 }

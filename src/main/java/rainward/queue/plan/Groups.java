@@ -16,6 +16,7 @@ import rainward.queue.model.ShopBuilder;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.OpenStages;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.problem.Standing;
 import rainward.queue.shop.Placement;
 import rainward.queue.shop.Task;
 
@@ -68,8 +69,7 @@ final class Groups {
         List<Machine> near = new ArrayList<>();
         List<Machine> far = new ArrayList<>();
         for (List<Machine> kind : byKind(problem.crew()).values()) {
-            List<Machine> inLine =
-                    sorted(kind, m -> along.applyAsDouble(m.travel().start()));
+            List<Machine> inLine = sorted(kind, m -> along.applyAsDouble(Standing.of(m, problem)));
             int cut = Math.max(1, (int) Math.round(share * kind.size()));
             near.addAll(inLine.subList(0, cut));
             far.addAll(inLine.subList(cut, inLine.size()));
@@ -108,15 +108,7 @@ final class Groups {
             PlanProblem whole, List<Job> jobs, List<Machine> machines, List<Person> people) {
         Crew crew = whole.crew();
         Crew share = new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor());
-        PlanProblem part = new PlanProblem(
-                whole.asOf(),
-                whole.horizon(),
-                share,
-                jobs,
-                whole.prices(),
-                whole.lastOrder(),
-                whole.stockHa());
-        return ShopBuilder.inOrder(part, jobs);
+        return ShopBuilder.inOrder(whole.withCrew(share), jobs);
     }
 
     /** A placement with machine and person as indices of the whole crew. */

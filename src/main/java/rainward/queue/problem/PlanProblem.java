@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rainward.farm.Crew;
+import rainward.farm.GeoPoint;
 import rainward.farm.Require;
 import rainward.farm.Window;
 
@@ -18,6 +19,8 @@ import rainward.farm.Window;
  * @param prices what driving, overtime and change cost
  * @param lastOrder the order given out before, if any
  * @param stockHa hectares that the seed in the shed is enough for, by mix; no entry: no limit [ha]
+ * @param standing where machines and people are, by name; a machine without an entry stands in the
+ *     yard, a person without one comes from anywhere
  */
 public record PlanProblem(
         Instant asOf,
@@ -26,11 +29,13 @@ public record PlanProblem(
         List<Job> jobs,
         Prices prices,
         Optional<Plan> lastOrder,
-        Map<String, Double> stockHa) {
+        Map<String, Double> stockHa,
+        Map<String, GeoPoint> standing) {
 
     public PlanProblem {
         jobs = List.copyOf(jobs);
         stockHa = Map.copyOf(stockHa);
+        standing = Map.copyOf(standing);
         Require.that(
                 horizon.from().getEpochSecond() % 3600 == 0 && horizon.from().getNano() == 0,
                 "horizon starts at " + horizon.from() + ", must be a full hour");
@@ -39,7 +44,7 @@ public record PlanProblem(
                 "horizon " + horizon + " does not hold the moment of planning " + asOf);
     }
 
-    /** A problem with seed enough of everything. */
+    /** A problem with seed enough of everything and the machines in the yard. */
     public PlanProblem(
             Instant asOf,
             Window horizon,
@@ -47,7 +52,27 @@ public record PlanProblem(
             List<Job> jobs,
             Prices prices,
             Optional<Plan> lastOrder) {
-        this(asOf, horizon, crew, jobs, prices, lastOrder, Map.of());
+        this(asOf, horizon, crew, jobs, prices, lastOrder, Map.of(), Map.of());
+    }
+
+    /** The same with other fields. */
+    public PlanProblem withJobs(List<Job> others) {
+        return new PlanProblem(asOf, horizon, crew, others, prices, lastOrder, stockHa, standing);
+    }
+
+    /** The same with another crew. */
+    public PlanProblem withCrew(Crew other) {
+        return new PlanProblem(asOf, horizon, other, jobs, prices, lastOrder, stockHa, standing);
+    }
+
+    /** The same after another order was given out. */
+    public PlanProblem withLastOrder(Optional<Plan> other) {
+        return new PlanProblem(asOf, horizon, crew, jobs, prices, other, stockHa, standing);
+    }
+
+    /** The same with people and machines elsewhere. */
+    public PlanProblem withStanding(Map<String, GeoPoint> others) {
+        return new PlanProblem(asOf, horizon, crew, jobs, prices, lastOrder, stockHa, others);
     }
 
     /** Full or begun hours of the horizon. */

@@ -110,7 +110,7 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
         List<Job> jobs = problem.jobs().stream()
                 .map(j -> j.name().equals(field) ? j.with(change.apply(j.field().status())) : j)
                 .toList();
-        return new WhatIf(with(jobs, problem.crew()), faults);
+        return new WhatIf(problem.withJobs(jobs), faults);
     }
 
     private WhatIf add(String typed) {
@@ -182,7 +182,7 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
     private WhatIf crew(List<Person> people, List<Machine> machines) {
         Crew crew = problem.crew();
         Crew changed = new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor());
-        return new WhatIf(with(problem.jobs(), changed), faults);
+        return new WhatIf(problem.withCrew(changed), faults);
     }
 
     private WhatIf hours(UnaryOperator<CrewHours> change) {
@@ -193,22 +193,11 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
                 crew.people(),
                 crew.machines(),
                 crew.roadFactor());
-        return new WhatIf(with(problem.jobs(), changed), faults);
+        return new WhatIf(problem.withCrew(changed), faults);
     }
 
     private static CrewHours with(
             CrewHours hours, LocalTime start, LocalTime end, Duration overtime) {
         return new CrewHours(start, end, overtime, hours.days(), hours.daylightOnly());
-    }
-
-    private PlanProblem with(List<Job> jobs, Crew crew) {
-        return new PlanProblem(
-                problem.asOf(),
-                problem.horizon(),
-                crew,
-                jobs,
-                problem.prices(),
-                problem.lastOrder(),
-                problem.stockHa());
     }
 }

@@ -10,11 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import rainward.farm.Crew;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
-import rainward.farm.GeoPoint;
-import rainward.farm.Machine;
 import rainward.farm.StageRecord;
 import rainward.farm.Window;
 import rainward.queue.model.Habits;
@@ -25,6 +22,7 @@ import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.problem.Standing;
 import rainward.queue.search.Effort;
 
 /**
@@ -152,47 +150,25 @@ public final class Fortnight {
                 seen.prices().overtimeHaPerHour(),
                 changeFraction);
         return new PlanProblem(
-                asOf, seen.horizon(), standing(seen, jobs), jobs, prices, last, seen.stockHa());
-    }
-
-    /** Machines stay where their last work was. */
-    private static Crew standing(PlanProblem seen, List<Job> jobs) {
-        List<Machine> machines = seen.crew().machines().stream()
-                .map(m -> lastWork(m, jobs).map(at -> at(m, at)).orElse(m))
-                .toList();
-        Crew crew = seen.crew();
-        return new Crew(crew.zone(), crew.hours(), crew.people(), machines, crew.roadFactor());
-    }
-
-    private static Optional<GeoPoint> lastWork(Machine machine, List<Job> jobs) {
-        Optional<GeoPoint> at = Optional.empty();
-        Instant latest = Instant.MIN;
-        for (Job job : jobs) {
-            for (StageRecord record : job.field().status().stages()) {
-                Instant start = record.startedAt().orElse(Instant.MIN);
-                if (record.machine().filter(machine.name()::equals).isPresent()
-                        && start.isAfter(latest)) {
-                    at = Optional.of(job.arrival());
-                    latest = start;
-                }
-            }
-        }
-        return at;
-    }
-
-    private static Machine at(Machine machine, GeoPoint place) {
-        return new Machine(
-                machine.name(),
-                machine.operations(),
-                machine.work(),
-                new Machine.Travel(machine.travel().speedKmh(), machine.travel().hitch(), place),
-                machine.refill(),
-                machine.massClass());
+                asOf,
+                seen.horizon(),
+                seen.crew(),
+                jobs,
+                prices,
+                last,
+                seen.stockHa(),
+                Standing.recorded(
+                        jobs.stream()
+                                .map(j -> new Standing.Worked(j.field(), j.arrival()))
+                                .toList(),
+                        seen.crew(),
+                        last,
+                        asOf));
     }
 
     /** Counts, by the planner's own rule, what a crew would call a change of its next day. */
     private void compare(PlanProblem now, Plan before, Plan after) {
-        Habits habits = Habits.of(withLast(now, Optional.of(before)));
+        Habits habits = Habits.of(now.withLastOrder(Optional.of(before)));
         Instant end = now.asOf().plus(NEXT_DAY);
         Set<Habits.Key> nextDay = new HashSet<>();
         Habits.Judged note = (key, was, kept) -> {
@@ -205,17 +181,6 @@ public final class Fortnight {
         moved += nextDay.size();
         habits.walk(
                 after.items(), (key, was, kept) -> moved -= kept && nextDay.contains(key) ? 1 : 0);
-    }
-
-    private static PlanProblem withLast(PlanProblem now, Optional<Plan> last) {
-        return new PlanProblem(
-                now.asOf(),
-                now.horizon(),
-                now.crew(),
-                now.jobs(),
-                now.prices(),
-                last,
-                now.stockHa());
     }
 
     /** A stage as it was told, from its first start to its last end. */

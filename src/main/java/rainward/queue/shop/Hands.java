@@ -30,7 +30,7 @@ final class Hands {
         return row[3 * machines + 2 * people + index];
     }
 
-    /** Everybody free at {@code now}, machines where they stand, people anywhere. */
+    /** Everybody free at {@code now}, where they are. */
     int[] atStart(Shop shop) {
         int[] row = new int[length()];
         for (int m = 0; m < machines; m++) {
@@ -40,7 +40,7 @@ final class Hands {
         }
         for (int p = 0; p < people; p++) {
             row[3 * machines + p] = shop.now();
-            row[3 * machines + people + p] = -1;
+            row[3 * machines + people + p] = shop.crew().personSite()[p];
         }
         return row;
     }

@@ -32,10 +32,17 @@ public record Shop(
      * Where the crew starts.
      *
      * @param machineSite place of each machine
+     * @param personSite place of each person; below zero: anywhere
      * @param drive when each person may drive on the road
      * @param days number of working days, for overtime
      */
-    public record Start(int[] machineSite, List<OpenTime> drive, int days) {}
+    public record Start(int[] machineSite, int[] personSite, List<OpenTime> drive, int days) {
+
+        /** People come from anywhere. */
+        public Start(int[] machineSite, List<OpenTime> drive, int days) {
+            this(machineSite, drive.stream().mapToInt(d -> -1).toArray(), drive, days);
+        }
+    }
 
     /**
      * Prices in the unit of the yield.

@@ -115,23 +115,23 @@ public final class CrewSeason {
                 step(rig, now);
             }
         }
-        rigs.forEach(CrewSeason::release);
+        rigs.forEach(rig -> release(rig, end));
     }
 
-    private static void release(Rig rig) {
-        rig.item.ifPresent(item -> item.work().leave());
+    private static void release(Rig rig, Instant now) {
+        rig.item.ifPresent(item -> item.work().leave(now));
         rig.item = Optional.empty();
         rig.person = Optional.empty();
     }
 
     private void step(Rig rig, Instant now) {
         if (world.luck().broken(rig.machine.name(), now)) {
-            release(rig);
+            release(rig, now);
             return;
         }
         boolean stopped = rig.item.filter(item -> stops(item.work(), now)).isPresent();
         if (stopped) {
-            release(rig);
+            release(rig, now);
         }
         if (rig.item.isEmpty()) {
             take(rig, now);

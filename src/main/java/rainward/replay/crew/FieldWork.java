@@ -20,6 +20,7 @@ final class FieldWork {
     private final Recipe recipe;
     private final List<StageRecord> done = new ArrayList<>();
     private Optional<StageRecord> goingOn = Optional.empty();
+    private Optional<StageRecord> broken = Optional.empty();
     private Optional<String> sownMix = Optional.empty();
     private double workedMinutes;
 
@@ -79,7 +80,9 @@ final class FieldWork {
     }
 
     /** The machine leaves; what it has worked counts when one comes back. */
-    void leave() {
+    void leave(Instant now) {
+        broken = goingOn.map(going -> new StageRecord(
+                going.stage(), going.startedAt(), Optional.of(now), going.machine()));
         goingOn = Optional.empty();
     }
 
@@ -105,6 +108,16 @@ final class FieldWork {
         if (seeding) {
             sownMix = mix;
         }
+    }
+
+    /** As it stands, with the visit of a machine that left before it was done. */
+    FieldCase visited() {
+        FieldCase item = asCase();
+        List<StageRecord> stages = new ArrayList<>(item.status().stages());
+        broken.ifPresent(stages::add);
+        return new FieldCase(
+                field,
+                new FieldStatus(item.status().state(), stages, sownMix, Optional.empty(), false));
     }
 
     FieldCase asCase() {

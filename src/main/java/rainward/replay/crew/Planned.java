@@ -47,7 +47,7 @@ final class Planned implements Foreman {
     public void goOn(Instant now, List<FieldWork> fields) {
         if (!cases(fields).equals(known)) {
             Rounds.Asked asked = new Rounds.Asked(now, fields, plan);
-            problem.ifPresent(before -> order(Rounds.since(before, asked), fields));
+            problem.ifPresent(before -> order(rounds.since(before, asked), fields));
         }
     }
 

@@ -15,8 +15,10 @@ import rainward.cycle.Cycle;
 import rainward.cycle.CycleInput;
 import rainward.cycle.ground.Stretch;
 import rainward.farm.FieldStatus;
+import rainward.farm.GeoPoint;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
+import rainward.queue.problem.Standing;
 import rainward.weather.past.ObservedWeather;
 import rainward.weather.past.PastWeather;
 import rainward.window.WindowRecord;
@@ -92,7 +94,16 @@ final class Rounds {
         Cycle cycle = policy.knowing()
                 ? Cycle.knowing(input, known(policy, asked.now()), world.ground())
                 : Cycle.of(input, world.ground());
-        return cycle.problem();
+        return cycle.problem().withStanding(standing(asked));
+    }
+
+    /** A machine that left a field half done is still there. */
+    private Map<String, GeoPoint> standing(Asked asked) {
+        return Standing.recorded(
+                asked.fields().stream().map(FieldWork::visited).toList(),
+                world.scene().roster(),
+                asked.lastOrder(),
+                asked.now());
     }
 
     /** The weather to come, ten days of it or all. */
@@ -112,7 +123,7 @@ final class Rounds {
      * The same with the work done since. Weather and soil stay as they were reckoned: within half a
      * day no forecast is issued that would change them.
      */
-    static PlanProblem since(PlanProblem before, Asked asked) {
+    PlanProblem since(PlanProblem before, Asked asked) {
         Map<String, FieldStatus> stands = asked.fields().stream()
                 .collect(Collectors.toMap(f -> f.field().name(), f -> f.asCase().status()));
         return new PlanProblem(
@@ -126,6 +137,7 @@ final class Rounds {
                         .toList(),
                 before.prices(),
                 asked.lastOrder(),
-                before.stockHa());
+                before.stockHa(),
+                standing(asked));
     }
 }

@@ -63,6 +63,7 @@ public final class SmallFarm {
     public PlanProblem.Prices prices = new PlanProblem.Prices(0, 0, 0);
     public Optional<Plan> lastOrder = Optional.empty();
     public Map<String, Double> stockHa = Map.of();
+    public Map<String, GeoPoint> standing = Map.of();
 
     public static Person person(String name, String... machines) {
         return new Person(name, Set.of(machines), List.of());
@@ -160,7 +161,8 @@ public final class SmallFarm {
                 jobs,
                 prices,
                 lastOrder,
-                stockHa);
+                stockHa,
+                standing);
     }
 
     /** An instant as hours from Monday 00:00. */

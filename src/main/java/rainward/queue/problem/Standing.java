@@ -1,0 +1,116 @@
+package rainward.queue.problem;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rainward.farm.Crew;
+import rainward.farm.FieldCase;
+import rainward.farm.GeoPoint;
+import rainward.farm.Machine;
+import rainward.farm.Roster;
+import rainward.farm.StageRecord;
+
+/** Where machines and people are at the moment of planning. */
+public final class Standing {
+
+    /** What has not worked for so long is back in the yard; chosen by us, no source. */
+    private static final Duration AWAY_AT_MOST = Duration.ofDays(14);
+
+    private final Crew crew;
+    private final Optional<Plan> lastOrder;
+    private final Instant asOf;
+    private final Map<String, GeoPoint> places = new HashMap<>();
+    private final Map<String, Instant> since = new HashMap<>();
+
+    private Standing(Crew crew, Optional<Plan> lastOrder, Instant asOf) {
+        this.crew = crew;
+        this.lastOrder = lastOrder;
+        this.asOf = asOf;
+    }
+
+    /**
+     * A field with what was done on it.
+     *
+     * @param item the field; also one whose seed is in
+     * @param arrival where machines arrive
+     */
+    public record Worked(FieldCase item, GeoPoint arrival) {}
+
+    /** Where a machine sets out from: where its work goes on, else where it was, else the yard. */
+    public static GeoPoint of(Machine machine, PlanProblem problem) {
+        return problem.jobs().stream()
+                .filter(j -> UnderWay.on(j, problem).filter(machine::equals).isPresent())
+                .findFirst()
+                .map(Job::arrival)
+                .or(() -> Optional.ofNullable(problem.standing().get(machine.name())))
+                .orElseGet(() -> machine.travel().start());
+    }
+
+    /**
+     * Reads off the records where everybody was last. A machine stays where its last work was; a
+     * person does until the end of the day. A record tells the machine, or else the last order
+     * does; the person stands in the last order only.
+     *
+     * @param worked every field
+     * @param lastOrder given out
+     * @param asOf the moment of planning
+     * @return places by name of machine or person; no entry where nothing is on record
+     */
+    public static Map<String, GeoPoint> recorded(
+            List<Worked> worked, Crew crew, Optional<Plan> lastOrder, Instant asOf) {
+        Standing standing = new Standing(crew, lastOrder, asOf);
+        for (Worked one : worked) {
+            one.item().status().stages().forEach(record -> standing.read(one, record));
+        }
+        return Map.copyOf(standing.places);
+    }
+
+    /** The same for fields of a roster. */
+    public static Map<String, GeoPoint> recorded(
+            List<FieldCase> fields, Roster roster, Optional<Plan> lastOrder, Instant asOf) {
+        List<Worked> worked = fields.stream()
+                .map(item -> new Worked(item, roster.arrivalAt(item.field())))
+                .toList();
+        return recorded(worked, roster.crew(), lastOrder, asOf);
+    }
+
+    private void read(Worked worked, StageRecord record) {
+        Optional<Instant> seen = record.underWay() ? Optional.of(asOf) : record.finishedAt();
+        if (seen.isEmpty() || seen.get().isBefore(asOf.minus(AWAY_AT_MOST))) {
+            return;
+        }
+        Optional<PlanItem.Hands> told = told(worked.item().field().name(), record);
+        record.machine()
+                .or(() -> told.map(PlanItem.Hands::machine))
+                .ifPresent(machine -> seen(machine, worked.arrival(), seen.get()));
+        told.filter(hands -> day(seen.get()).equals(day(asOf)))
+                .ifPresent(hands -> seen(hands.person(), worked.arrival(), seen.get()));
+    }
+
+    /** Who was to do it, unless another machine came. */
+    private Optional<PlanItem.Hands> told(String field, StageRecord record) {
+        return lastOrder.stream()
+                .flatMap(order -> order.items().stream())
+                .filter(i -> i.place().field().equals(field))
+                .filter(i -> i.place().stage().equals(record.stage()))
+                .map(PlanItem::hands)
+                .filter(h -> record.machine().map(h.machine()::equals).orElse(true))
+                .findFirst();
+    }
+
+    private LocalDate day(Instant instant) {
+        return LocalDate.ofInstant(instant, crew.zone());
+    }
+
+    private void seen(String name, GeoPoint place, Instant at) {
+        boolean later = Optional.ofNullable(since.get(name)).map(at::isAfter).orElse(true);
+        if (later) {
+            since.put(name, at);
+            places.put(name, place);
+        }
+    }
+}
