@@ -27,8 +27,12 @@ class SeedInGroundTest {
     }
 
     private static Map<String, SeedInGround> seeds(int sownDaysAgo, Map<Integer, Double> lateMm) {
-        Instant sownAt =
-                DryJuly.MONDAY_FIVE.minus(Duration.ofDays(sownDaysAgo)).plus(Duration.ofHours(9));
+        return seeds(
+                DryJuly.MONDAY_FIVE.minus(Duration.ofDays(sownDaysAgo)).plus(Duration.ofHours(9)),
+                lateMm);
+    }
+
+    private static Map<String, SeedInGround> seeds(Instant sownAt, Map<Integer, Double> lateMm) {
         FieldCase sown = new FieldCase(
                 DryJuly.field(FIELD, DryJuly.MILL, 2),
                 new FieldStatus(
@@ -103,6 +107,17 @@ class SeedInGroundTest {
         assertThat(dry.state()).isEqualTo(State.DRY);
         assertThat(dry.emergence().known()).isTrue();
         assertThat(dry.emergence().p10Days()).isGreaterThan(19.6 + STORM_DAYS_AHEAD);
+    }
+
+    /** The model goes in steps of four hours; what went in two hours ago has none behind it. */
+    @Test
+    void ofSeedThatHasJustGoneInNothingIsSaidYet() {
+        for (int hours = 0; hours <= 4; hours++) {
+            Instant justNow = DryJuly.MONDAY_FIVE.minus(Duration.ofHours(hours));
+            assertThat(seeds(justNow, Map.of())).as(hours + " h ago").isEmpty();
+        }
+        Instant sixHours = DryJuly.MONDAY_FIVE.minus(Duration.ofHours(6));
+        assertThat(seeds(sixHours, Map.of())).containsOnlyKeys(FIELD);
     }
 
     @Test

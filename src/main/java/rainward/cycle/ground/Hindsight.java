@@ -88,7 +88,7 @@ public final class Hindsight {
      * @param seeding to look back on
      * @param weather that came, from well before the seeding
      * @param zone of the farm's days
-     * @return one seeding hour; empty where the weather does not reach past it
+     * @return one seeding hour; empty where the weather does not reach a step of the model past it
      */
     public Optional<StandOutlook> of(Seeding seeding, ObservedWeather weather, ZoneId zone) {
         return outlook(seeding, weather, Optional.empty(), StandModel.usual(), zone);
@@ -102,7 +102,7 @@ public final class Hindsight {
      * @param ahead courses of the weather from the end of that on, if there is a forecast
      * @param model that is asked
      * @param zone of the farm's days
-     * @return one seeding hour; empty where the weather does not reach past it
+     * @return one seeding hour; empty where the weather does not reach a step of the model past it
      */
     public Optional<StandOutlook> outlook(
             Seeding seeding,
@@ -112,8 +112,8 @@ public final class Hindsight {
             ZoneId zone) {
         Instant hour = seeding.seededAt().truncatedTo(ChronoUnit.HOURS);
         Instant end = weather.air().end();
-        if (!hour.isBefore(end.minus(Duration.ofHours(1)))
-                || !hour.isAfter(weather.air().start())) {
+        Duration least = Duration.ofHours(ahead.isPresent() ? 1 : model.stepHours());
+        if (!hour.isBefore(end.minus(least)) || !hour.isAfter(weather.air().start())) {
             return Optional.empty();
         }
         GroundPast ground = new GroundPast(

@@ -28,9 +28,14 @@ public final class StandModel {
         return new StandModel(StandRules.DEFAULT);
     }
 
+    /** What is shorter than this has no answer [h]. */
+    public int stepHours() {
+        return rules.grain().stepHours();
+    }
+
     /** Answers for every seeding hour of the question. */
     public StandOutlook outlook(StandCase question) {
-        StepGrid grid = StepGrid.of(question, rules.grain().stepHours());
+        StepGrid grid = StepGrid.of(question, stepHours());
         StandCalendar calendar = new StandCalendar(question, rules.checkDays(), grid);
         if (!calendar.anySowable()) {
             return StandOutlook.never(question.mix().name(), question.hours());
