@@ -45,7 +45,7 @@ final class MarginalFit {
     private static final int NONE = -1;
 
     private final HourGrid grid;
-    private final Function<Instant, MonthlyClimate> usual;
+    private final MonthlyClimate[] usual;
     private final List<Span> amountHours;
     private final int[] amountOf;
     private final int[] chanceOf;
@@ -63,7 +63,8 @@ final class MarginalFit {
      */
     MarginalFit(HourGrid grid, Function<Instant, MonthlyClimate> usual, RainOutlook rain) {
         this.grid = grid;
-        this.usual = usual;
+        this.usual = new MonthlyClimate[grid.hours()];
+        Arrays.setAll(this.usual, h -> usual.apply(grid.timeOf(h)));
         this.chances =
                 rain.probabilities().stream().flatMap(MarginalFit::periods).toList();
         this.amountHours = reaches(rain.amounts(), RainAmount::window);
@@ -200,7 +201,7 @@ final class MarginalFit {
     }
 
     private MonthlyClimate month(int from, int to) {
-        return usual.apply(grid.timeOf((from + to) / 2));
+        return usual[(from + to) / 2];
     }
 
     private void shareAmounts(List<Span> spans) {

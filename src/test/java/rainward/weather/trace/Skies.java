@@ -84,15 +84,23 @@ public final class Skies {
 
     /** Ten days of quarter days, each with its chance and amount. */
     static ForecastSeries changeable(GeoPoint point) {
+        return changeable(point, 6);
+    }
+
+    /** Ten days of periods of so many hours, each with its chance and amount. */
+    static ForecastSeries changeable(GeoPoint point, int hours) {
         double[] probability = {0, 0.2, 0.55, 0.7, 0.1, 0.35, 0.9, 0.05};
         double[] mm = {0, 0.6, 4, 9, 0.2, 1.5, 14, 0.1};
+        IntStream periods = IntStream.range(0, 240 / hours);
+        List<Integer> starts = periods.mapToObj(i -> i * hours).toList();
         return forecast(
                 point,
-                IntStream.range(0, 40)
-                        .mapToObj(i -> amount(6 * i, 6 * i + 6, mm[i % mm.length]))
+                starts.stream()
+                        .map(from -> amount(from, from + hours, mm[from / hours % mm.length]))
                         .toList(),
-                IntStream.range(0, 40)
-                        .mapToObj(i -> chance(6 * i, 6 * i + 6, probability[i % mm.length]))
+                starts.stream()
+                        .map(from ->
+                                chance(from, from + hours, probability[from / hours % mm.length]))
                         .toList());
     }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
 import rainward.weather.marginal.WetPeriod;
@@ -27,9 +29,10 @@ class TraceMakerTest {
     @Nested
     class Marginals {
 
-        @Test
-        void eachPeriodIsWetAsOftenAsForecastToTheLastTrace() {
-            PointTraces made = made(Skies.changeable(Skies.FARM), TEN_DAYS);
+        @ParameterizedTest(name = "periods of {0} h")
+        @ValueSource(ints = {1, 2, 6, 12})
+        void eachPeriodIsWetAsOftenAsForecastToTheLastTrace(int hours) {
+            PointTraces made = made(Skies.changeable(Skies.FARM, hours), TEN_DAYS);
             for (WetPeriod period : made.marginals().periods()) {
                 double[] totals = Totals.ofMm(made.traces(), period.window());
                 assertThat((double) Totals.wet(totals))
@@ -38,9 +41,10 @@ class TraceMakerTest {
             }
         }
 
-        @Test
-        void eachPeriodBringsTheAmountForecast() {
-            PointTraces made = made(Skies.changeable(Skies.FARM), TEN_DAYS);
+        @ParameterizedTest(name = "periods of {0} h")
+        @ValueSource(ints = {1, 2, 6, 12})
+        void eachPeriodBringsTheAmountForecast(int hours) {
+            PointTraces made = made(Skies.changeable(Skies.FARM, hours), TEN_DAYS);
             for (WetPeriod period : made.marginals().periods()) {
                 double[] totals = Totals.ofMm(made.traces(), period.window());
                 // One trace more or less is wet: its share of the mean is the tolerance.
@@ -50,9 +54,10 @@ class TraceMakerTest {
             }
         }
 
-        @Test
-        void anHourWithoutChanceIsDryOnEveryTrace() {
-            PointTraces made = made(Skies.changeable(Skies.FARM), TEN_DAYS);
+        @ParameterizedTest(name = "periods of {0} h")
+        @ValueSource(ints = {1, 2, 6, 12})
+        void anHourWithoutChanceIsDryOnEveryTrace(int hours) {
+            PointTraces made = made(Skies.changeable(Skies.FARM, hours), TEN_DAYS);
             for (WetPeriod period : made.marginals().periods()) {
                 if (period.probability() == 0) {
                     assertThat(Totals.ofMm(made.traces(), period.window())).containsOnly(0);
