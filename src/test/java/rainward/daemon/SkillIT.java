@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -95,6 +96,21 @@ class SkillIT {
             }
         }
         throw new AssertionError("no skill of " + PROPERTY);
+    }
+
+    @Test
+    void inItsFirstHourAServiceHasNothingToBeHeldAgainst() {
+        try (Store store = Store.open(home)) {
+            Instant hour = InventedWeather.MONDAY.truncatedTo(ChronoUnit.HOURS);
+            Window ahead = new Window(hour, hour.plus(Duration.ofHours(6)));
+            store.inTransaction(books -> {
+                books.chances().add(PROPERTY, List.of(new SaidChance("nws", hour, ahead, 0.4)));
+                return ahead;
+            });
+        }
+
+        Instant inside = InventedWeather.MONDAY.plus(Duration.ofMinutes(10));
+        assertThat(desk.at(inside).type("skill", "--json").exitCode()).isZero();
     }
 
     @Test

@@ -2,6 +2,7 @@ package rainward.daemon.office;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -179,7 +180,9 @@ public final class SkillDesk {
     private List<SeenChance> seen(Books books, Property property, Instant now) {
         Window back = new Window(now.minus(LOOKED_BACK), now);
         List<SaidChance> said = books.chances().of(property.name(), back);
-        if (said.isEmpty()) {
+        // In a service's first hour nothing has passed yet of what it was told.
+        if (said.isEmpty()
+                || !said.get(0).window().from().isBefore(now.truncatedTo(ChronoUnit.HOURS))) {
             return List.of();
         }
         PastWeather weather =
