@@ -31,6 +31,11 @@ public final class HourlyFill {
     private static final double MAST_M = 10;
     private static final double USUAL_COVER = 0.5;
 
+    /** No dew point was ever measured beyond these (values from memory) [C]. */
+    private static final double LEAST_DEW_C = -80;
+
+    private static final double MOST_DEW_C = 40;
+
     private final AirLayers layers;
     private final Notes notes;
 
@@ -132,12 +137,8 @@ public final class HourlyFill {
         for (int h = 0; h < dew.length; h++) {
             dew[h] = heldAtSaturation(dew[h], temp[h]);
             if (Double.isNaN(dew[h]) && humidity[h] > 0) {
-                dew[h] = Math.max(
-                        -80,
-                        Math.min(
-                                40,
-                                AirPhysics.dewPointC(
-                                        humidity[h] * AirPhysics.saturationKpa(temp[h]))));
+                dew[h] = possible(
+                        AirPhysics.dewPointC(humidity[h] * AirPhysics.saturationKpa(temp[h])));
                 reckoned++;
             }
         }
@@ -145,6 +146,10 @@ public final class HourlyFill {
             notes.say("dewpoint: " + reckoned + " h missing, reckoned from relative humidity");
         }
         return orNightLow(bridged("dewpoint", dew), temp);
+    }
+
+    private static double possible(double dewC) {
+        return Math.max(LEAST_DEW_C, Math.min(MOST_DEW_C, dewC));
     }
 
     /** Rounding may put dew point a little above temperature: saturated. More is a bad value. */
@@ -162,7 +167,7 @@ public final class HourlyFill {
             if (Double.isNaN(dew[h])) {
                 int from = Math.max(0, h - 12);
                 int to = Math.min(temp.length, h + 13);
-                dew[h] = Arrays.stream(temp, from, to).min().orElse(temp[h]);
+                dew[h] = possible(Arrays.stream(temp, from, to).min().orElse(temp[h]));
                 assumed++;
             }
         }
