@@ -60,11 +60,15 @@ public final class WebhookCourier implements Courier {
             return new Delivery.PermanentRefusal(
                     0, message.key().recipient() + " is no web address");
         }
-        try (Response response = client.newCall(request(url, message)).execute()) {
+        Request request = request(url, message);
+        String whom = url.host() + ":" + url.port();
+        try (Response response = client.newCall(request).execute()) {
             return outcome(response);
         } catch (IOException e) {
-            return Delivery.Passing.because(
-                    "cannot reach " + url.host() + ":" + url.port() + ": " + e.getMessage());
+            return Delivery.Passing.because("cannot reach " + whom + ": " + e.getMessage());
+        } catch (RuntimeException e) {
+            // OkHttp lets some malformed replies out as unchecked exceptions.
+            return Delivery.Passing.because(whom + " sent a reply that breaks HTTP");
         }
     }
 
