@@ -160,6 +160,8 @@ public final class Main implements Runnable {
             K made = CommandLine.defaultFactory().create(type);
             if (made instanceof PlacedCommand command) {
                 command.keepTo(clock);
+            } else if (made instanceof RunCommand service) {
+                service.keepTo(clock);
             }
             return made;
         }

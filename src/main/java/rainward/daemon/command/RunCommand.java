@@ -1,6 +1,7 @@
 package rainward.daemon.command;
 
 import java.io.PrintWriter;
+import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -30,6 +31,11 @@ public final class RunCommand implements Callable<Integer> {
 
     @Spec
     CommandSpec spec = CommandSpec.create();
+
+    /** Works at another time than the PC's. */
+    public void keepTo(InstantSource clock) {
+        place.keepTo(clock);
+    }
 
     @Override
     public Integer call() throws InterruptedException {
