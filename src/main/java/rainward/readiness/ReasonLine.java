@@ -49,7 +49,7 @@ final class ReasonLine {
         }
         if (wait) {
             return String.format(
-                    "Better %s (%d %% against %d %%)",
+                    "Better %s (%d%% against %d%%)",
                     teller.when(prospect.timeOf(prospect.bestHour())),
                     percent(prospect.bestChance()),
                     percent(prospect.chance()));
@@ -74,7 +74,7 @@ final class ReasonLine {
 
     private String rainWords() {
         if (rain.chance() < POSSIBLE || rain.first().isEmpty()) {
-            return "little rain in sight (" + percent(rain.chance()) + " % for a useful one)";
+            return "little rain in sight (" + percent(rain.chance()) + "% for a useful one)";
         }
         Figures.FirstRain first = rain.first().get();
         boolean soon = first.middle().isBefore(teller.asOf().plus(ANY_HOUR_NOW));
@@ -83,7 +83,7 @@ final class ReasonLine {
                 + (soon ? "within hours" : teller.when(first.middle()))
                 + " ("
                 + percent(rain.chance())
-                + " %)";
+                + "%)";
     }
 
     private String moistureWords() {
@@ -141,16 +141,16 @@ final class ReasonLine {
         List<String> risks = new ArrayList<>();
         var losses = prospect.losses();
         if (losses.falseStartFraction() >= WORTH_A_WORD) {
-            risks.add("false start may take " + percent(losses.falseStartFraction()) + " %");
+            risks.add("false start may take " + percent(losses.falseStartFraction()) + "%");
         }
         if (rain.hardChance() >= WORTH_A_WORD) {
             double slope = question.item().field().ground().slopeFraction();
             risks.add("hard-rain risk "
                     + percent(rain.hardChance())
-                    + (slope >= 0.03 ? " % on this slope" : " %"));
+                    + (slope >= 0.03 ? "% on this slope" : "%"));
         }
         if (losses.heatFraction() >= WORTH_A_WORD) {
-            risks.add("heat may take " + percent(losses.heatFraction()) + " %");
+            risks.add("heat may take " + percent(losses.heatFraction()) + "%");
         } else if (parts.heat() < 50) {
             risks.add("soil temperature is against it");
         }

@@ -246,6 +246,6 @@ public final class WindowDecider {
     }
 
     private static String percent(StormWindow window) {
-        return Math.round(100 * window.chance()) + " %";
+        return Math.round(100 * window.chance()) + "%";
     }
 }

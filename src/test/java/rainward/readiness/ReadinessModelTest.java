@@ -27,8 +27,8 @@ class ReadinessModelTest {
         @Test
         void aForemanReadsRainGroundAndRisk() {
             assertThat(stormOnThursday().readiness().reason())
-                    .isEqualTo("Seed now: 0.5 in likely Thursday dawn (70 %); top inch dry, so"
-                            + " nothing starts before rain; hard-rain risk 10 % on this"
+                    .isEqualTo("Seed now: 0.5 in likely Thursday dawn (70%); top inch dry, so"
+                            + " nothing starts before rain; hard-rain risk 10% on this"
                             + " slope.");
         }
 

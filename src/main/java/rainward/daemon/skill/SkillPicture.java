@@ -78,7 +78,7 @@ final class SkillPicture {
         XYChart chart = new XYChartBuilder()
                 .width(WIDTH_PX)
                 .height(HEIGHT_PX)
-                .title("What was said and what came; bars hold 90 %")
+                .title("What was said and what came; bars hold 90%")
                 .xAxisTitle("chance as said")
                 .yAxisTitle("share that came")
                 .build();

@@ -66,7 +66,7 @@ public final class SkillText {
             return;
         }
         lines.add("Our chance of a stand against " + stands.checks() + " stand checks");
-        lines.add(row("chance", "checks", "said", "came up", "90 %"));
+        lines.add(row("chance", "checks", "said", "came up", "90%"));
         for (ReliabilityTable.Row r : stands.reliability().rows()) {
             lines.add(row(
                     tenth(r),
@@ -79,7 +79,7 @@ public final class SkillText {
 
     private static String tenth(ReliabilityTable.Row row) {
         int from = Math.min(9, (int) (row.forecastProbability() * 10 + 1e-9)) * 10;
-        return from + " to " + (from + 10) + " %";
+        return from + " to " + (from + 10) + "%";
     }
 
     private static String row(String name, String... cells) {

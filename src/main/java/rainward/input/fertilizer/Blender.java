@@ -158,7 +158,7 @@ public final class Blender {
         return wanted > 0
                 ? String.format(
                         Locale.ROOT,
-                        "%s is %.0f %% %s its target",
+                        "%s is %.0f%% %s its target",
                         NAMES.get(nutrient),
                         100 * byKgPerHa / wanted,
                         side)

@@ -28,7 +28,7 @@ public final class BetterLater {
                 : Optional.of(String.format(
                         Locale.ENGLISH,
                         KEPT + ": on the days planned it is worth at"
-                                + " most %.0f %% of a full stand, %.0f %% can be hoped for later",
+                                + " most %.0f%% of a full stand, %.0f%% can be hoped for later",
                         100 * best,
                         100 * later));
     }

@@ -175,7 +175,7 @@ class BlendReferenceTest {
                     .blend(new Nutrients(46, 0, 0), Tolerance.EXACT);
 
             assertThat(blend.rateKgPerHa()).isCloseTo(50, within(1e-6));
-            assertThat(blend.misses()).containsExactly("N is 50 % short of its target");
+            assertThat(blend.misses()).containsExactly("N is 50% short of its target");
         }
 
         @Test

@@ -91,7 +91,7 @@ class KeptSeedTest {
                 .containsExactly(new Plan.LeftOut(
                         "F1",
                         "is made ready; its seed is kept for a better day: on the days planned it"
-                                + " is worth at most 10 % of a full stand, 38 % can be hoped for"
+                                + " is worth at most 10% of a full stand, 38% can be hoped for"
                                 + " later"));
         assertThat(plan.value().keptHa()).isCloseTo(3 * 0.4, within(1e-9));
         assertThat(plan.value().earnedHa()).isZero();
