@@ -2,7 +2,6 @@ package rainward.board.page;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import rainward.board.house.Mark;
 import rainward.brief.post.OutboxRow;
 
@@ -40,7 +39,7 @@ public record PostPage(Frame frame, List<Row> rows, List<Mark> marks) {
         OutboxRow.State state = row.progress().state();
         return new Row(
                 row.id(),
-                state.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                state.words(),
                 row.message().subject(),
                 row.message().key().recipient(),
                 frame.reader().clock().dayTime(row.message().times().createdAt()),

@@ -1,6 +1,7 @@
 package rainward.brief.post;
 
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -23,7 +24,12 @@ public record OutboxRow(long id, Outgoing message, Progress progress) {
         /** No server took it in time. */
         GIVEN_UP,
         /** Taken out by a person. */
-        DROPPED
+        DROPPED;
+
+        /** As people read it. */
+        public String words() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /**

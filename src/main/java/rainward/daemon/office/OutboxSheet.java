@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rainward.brief.post.OutboxRow;
-import rainward.daemon.settings.Spelled;
 import rainward.store.Books;
 
 /**
@@ -59,7 +58,7 @@ public record OutboxSheet(
         OutboxRow.Progress progress = row.progress();
         return new OutboxSheet(
                 row.id(),
-                Spelled.spaced(progress.state()),
+                progress.state().words(),
                 row.message().key().recipient(),
                 row.message().subject(),
                 row.message().times().createdAt().atZone(zone).toOffsetDateTime(),
