@@ -89,7 +89,7 @@ public final class FieldBook {
     }
 
     /** The name that a field goes by now which once went by this one. */
-    private Optional<String> presentName(String name) {
+    public Optional<String> presentName(String name) {
         return handle.createQuery(
                         "select called from field where name = :name and called is not null")
                 .bind("name", name)
@@ -130,6 +130,39 @@ public final class FieldBook {
                 .bind("now", now)
                 .bind("was", was)
                 .execute();
+        return true;
+    }
+
+    /**
+     * Takes a field out that nothing was ever recorded about, and its property where that has no
+     * other.
+     *
+     * @return false where something is recorded
+     */
+    public boolean remove(String name) {
+        String property = named(name).orElseThrow().property();
+        boolean spokenOf =
+                handle.createQuery("""
+                        select exists (select 1 from journal where field = :name)
+                            or exists (select 1 from ledger where field = :name)
+                            or exists (select 1 from field where called = :name)
+                        """).bind("name", name).mapTo(Boolean.class).one();
+        if (spokenOf) {
+            return false;
+        }
+        for (String step : List.of(
+                "delete from soil_state where field = :name",
+                "delete from field where name = :name",
+                """
+                delete from property where name = :property
+                  and not exists (select 1 from field where property = :property)
+                  and not exists (select 1 from rain where property = :property)
+                """)) {
+            handle.createUpdate(step)
+                    .bind("name", name)
+                    .bind("property", property)
+                    .execute();
+        }
         return true;
     }
 

@@ -1,19 +1,24 @@
 package rainward.store.round;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.StatementContext;
+import org.jdbi.v3.core.mapper.RowMapper;
 import rainward.queue.problem.Plan;
 import rainward.store.row.Columns;
 import rainward.store.row.Json;
 import rainward.store.row.Line;
 
-/** Orders that were given out, so that the next one can say what changed. */
+/**
+ * Orders that were given out, so that the next one can say what changed. Fields are told of by the
+ * names they go by now.
+ */
 public final class PlanLog {
+
+    private static final String FIELD = "\"field\":";
 
     private final Handle handle;
 
@@ -37,7 +42,7 @@ public final class PlanLog {
     /** The order that was given out last. */
     public Optional<GivenPlan> last() {
         return handle.createQuery("select * from plan_given order by id desc limit 1")
-                .map(Line.of(PlanLog::given))
+                .map(Line.of(given()))
                 .findOne();
     }
 
@@ -48,7 +53,7 @@ public final class PlanLog {
                         order by given_at desc, id desc limit 1
                         """)
                 .bind("moment", moment.toEpochMilli())
-                .map(Line.of(PlanLog::given))
+                .map(Line.of(given()))
                 .findOne();
     }
 
@@ -56,15 +61,30 @@ public final class PlanLog {
     public List<GivenPlan> since(Instant moment) {
         return handle.createQuery("select * from plan_given where given_at >= :moment order by id")
                 .bind("moment", moment.toEpochMilli())
-                .map(Line.of(PlanLog::given))
+                .map(Line.of(given()))
                 .list();
     }
 
-    private static GivenPlan given(ResultSet row, StatementContext context) throws SQLException {
-        return new GivenPlan(
-                Json.read(row.getString("plan"), Plan.class),
-                Columns.instant(row, "given_at"),
-                row.getString("cause"));
+    private RowMapper<GivenPlan> given() {
+        Map<String, String> called = called();
+        return (row, context) -> {
+            String plan = row.getString("plan");
+            for (var name : called.entrySet()) {
+                plan = plan.replace(FIELD + name.getKey(), FIELD + name.getValue());
+            }
+            return new GivenPlan(
+                    Json.read(plan, Plan.class),
+                    Columns.instant(row, "given_at"),
+                    row.getString("cause"));
+        };
+    }
+
+    /** Names that fields went by and go by now, as they stand in a plan. */
+    private Map<String, String> called() {
+        return handle.createQuery("select name, called from field where called is not null")
+                .map((row, context) -> Map.entry(
+                        Json.write(row.getString("name")), Json.write(row.getString("called"))))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     /**

@@ -227,6 +227,24 @@ class LedgerIT {
         assertThat(names()).contains(NORTH);
     }
 
+    @Test
+    void fieldThatNothingIsRecordedOfIsTakenOutAndAnyOtherStays() {
+        store.inTransaction(books -> books.ledger().add(NORTH, TEST, SAID));
+
+        assertThat(remove(NORTH)).isFalse();
+        assertThat(remove(Hollows.SOUTH.name())).isTrue();
+
+        assertThat(names()).containsExactly(NORTH);
+        takeIn();
+        assertThat(names()).as("it may come again").contains(Hollows.SOUTH.name());
+        rename(Hollows.SOUTH.name(), "Low End");
+        assertThat(remove("Low End")).as("the other name is a record").isFalse();
+    }
+
+    private boolean remove(String field) {
+        return store.inTransaction(books -> books.fields().remove(field));
+    }
+
     private void rename(String was, String now) {
         assertThat(store.<Boolean>inTransaction(books -> books.fields().rename(was, now)))
                 .isTrue();

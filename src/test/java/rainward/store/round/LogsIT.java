@@ -17,6 +17,7 @@ import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.store.Store;
+import rainward.store.journal.Hollows;
 
 /** What was given out, said and done, so that nothing of it happens twice. */
 class LogsIT {
@@ -53,6 +54,22 @@ class LogsIT {
                 List.of(new Plan.LeftOut("South Hollow", "too wet until Friday")),
                 new Plan.Value(1.5, 0, 0.1, 0.05, 0));
         return new PlanLog.GivenPlan(plan, at, cause);
+    }
+
+    @Test
+    void orderTellsOfAFieldByTheNameItGoesByNow() {
+        store.inTransaction(books -> books.fields().take(Hollows.SURVEY, FIVE));
+        give(plan(FIVE, "new forecast"));
+
+        store.inTransaction(books -> books.fields().rename("North Hollow", "Kettle \"Top\""));
+        store.inTransaction(books -> books.fields().rename("South Hollow", "Low \\ End"));
+
+        Plan read = store.read(b -> b.plans().last()).orElseThrow().plan();
+        assertThat(read.items())
+                .extracting(item -> item.place().field())
+                .containsExactly("Kettle \"Top\"");
+        assertThat(read.leftOut()).extracting(Plan.LeftOut::field).containsExactly("Low \\ End");
+        assertThat(read.items().get(0).place().property()).isEqualTo("Kettle Hollow");
     }
 
     private void give(PlanLog.GivenPlan given) {
