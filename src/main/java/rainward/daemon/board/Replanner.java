@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rainward.daemon.service.Rounds;
+import rainward.daemon.service.SpareMemory;
 
 /** Works the order out again after words were taken down: once for all that came meanwhile. */
 final class Replanner implements AutoCloseable {
@@ -109,7 +110,8 @@ final class Replanner implements AutoCloseable {
             before.cancel(false);
         }
         if (!planner.isShutdown()) {
-            givingBack = planner.schedule(System::gc, QUIET.toSeconds(), TimeUnit.SECONDS);
+            givingBack =
+                    planner.schedule(SpareMemory::giveBack, QUIET.toSeconds(), TimeUnit.SECONDS);
         }
     }
 

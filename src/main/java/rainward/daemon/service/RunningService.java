@@ -57,7 +57,7 @@ public final class RunningService implements AutoCloseable {
                     new Job.Steady("pull", office.settings().weather().pace().pullEvery()), () -> {
                         rounds.turn();
                         rounds.send();
-                        giveMemoryBack();
+                        SpareMemory.giveBack();
                     });
             schedule.put(
                     new Job.Daily("brief", office.settings().mail().briefAt(), office.zone()),
@@ -80,6 +80,7 @@ public final class RunningService implements AutoCloseable {
                         new Job.Steady("soil survey", SURVEY_EVERY),
                         () -> ground.ask(FIELDS_AT_ONCE));
             }
+            SpareMemory.keepLittle();
             rounds.startsNow();
             schedule.start();
             // A process that died in the middle of a turn left its work for this one.
@@ -90,14 +91,6 @@ public final class RunningService implements AutoCloseable {
                     + " cannot be opened (" + e.getMessage()
                     + "): move that file away and start again; it is made anew.");
         }
-    }
-
-    /**
-     * A round fills some hundred megabytes for a second, an hour apart. Without this the collector
-     * keeps them from the office PC until it needs room itself.
-     */
-    private static void giveMemoryBack() {
-        System.gc();
     }
 
     public Rounds rounds() {
