@@ -241,7 +241,7 @@ public record FieldPage(
         Optional<String> out = round.outlook().plan().whyLeftOut(ready.field());
         String made = out.map(text -> "; it " + text).orElse("");
         String rank = why.map(w -> rank(w, frame.reader()) + made)
-                .orElseGet(() -> "not in the order: "
+                .orElseGet(() -> "Not in the order: "
                         + out.orElse(seen.item().status().state().words()));
         DayClock clock = frame.reader().clock();
         return new Score(
@@ -264,7 +264,7 @@ public record FieldPage(
                 ? "a day later it would lose " + reader.units().area(why.dayLaterHa())
                         + " of full stand"
                 : "a day later it would lose nothing";
-        return "number " + why.rank() + " in the order: " + later
+        return "Number " + why.rank() + " in the order: " + later
                 + why.goodUntil()
                         .map(at -> "; good until " + reader.clock().dayTime(at))
                         .orElse("")

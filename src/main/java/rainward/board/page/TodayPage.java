@@ -126,13 +126,13 @@ public record TodayPage(
     /** A field of the days after. */
     public record Later(int rank, String field, String path, String words) {}
 
-    /** What a person does first. */
-    public List<Task> next(List<Task> tasks) {
+    /** What comes first: of a person's work, or of what changed. */
+    public <T> List<T> next(List<T> tasks) {
         return tasks.subList(0, Math.min(NEXT, tasks.size()));
     }
 
     /** What comes after it. */
-    public List<Task> after(List<Task> tasks) {
+    public <T> List<T> after(List<T> tasks) {
         return tasks.subList(next(tasks).size(), tasks.size());
     }
 

@@ -1,6 +1,7 @@
 package rainward.board.picture;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,6 +29,11 @@ public record GroundMap(
     private static final double EDGE_SHARE = 0.06;
     private static final int DEEPEST_ZOOM = 17;
     private static final double LETTER_SHARE = 0.042;
+
+    /** Width of a label such as {@code MP6 25} in heights of its letters. */
+    private static final double LABEL_LETTERS = 4.2;
+
+    private static final double LINES_TO_HOLD_ONE = 3;
 
     public GroundMap {
         shapes = List.copyOf(shapes);
@@ -81,13 +87,22 @@ public record GroundMap(
                         .map(spot -> one(frame.x(spot)) + " " + one(frame.y(spot)))
                         .collect(Collectors.joining("L", "M", "Z")))
                 .collect(Collectors.joining());
-        List<Spot> outer = boundary.rings().get(0);
-        return new Shape(
-                field,
-                path,
-                one(outer.stream().mapToDouble(frame::x).average().orElse(0)),
-                one(outer.stream().mapToDouble(frame::y).average().orElse(0)),
-                one(frame.width() * LETTER_SHARE));
+        double letters = frame.width() * LETTER_SHARE;
+        Spot label = label(boundary.rings().get(0), frame, letters);
+        return new Shape(field, path, one(label.x()), one(label.y()), one(letters));
+    }
+
+    /** A label stands in its field, or below one that it would hide, or above at the lower edge. */
+    private static Spot label(List<Spot> outer, Frame frame, double letters) {
+        DoubleSummaryStatistics across = outer.stream().mapToDouble(frame::x).summaryStatistics();
+        DoubleSummaryStatistics down = outer.stream().mapToDouble(frame::y).summaryStatistics();
+        double wide = LABEL_LETTERS * letters;
+        double x = Math.max(wide / 2, Math.min(frame.width() - wide / 2, across.getAverage()));
+        boolean hides = across.getMax() - across.getMin() < wide
+                && down.getMax() - down.getMin() < LINES_TO_HOLD_ONE * letters;
+        double below = down.getMax() + letters;
+        double beside = below < frame.height() ? below : down.getMin() - letters / 3;
+        return new Spot(x, hides ? beside : down.getAverage());
     }
 
     private static String one(double value) {

@@ -1,9 +1,11 @@
 package rainward.board.picture;
 
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import rainward.brief.words.DayClock;
 import rainward.cycle.RainPicture;
 import rainward.farm.UnitSystem;
@@ -22,6 +24,9 @@ public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most)
 
     private static final double LEAST_SCALE_MM = 10;
 
+    /** On the narrowest drawing two figures need so much between them. */
+    private static final Duration CLOSE = Duration.ofHours(24);
+
     public RainStrip {
         bars = List.copyOf(bars);
         ticks = List.copyOf(ticks);
@@ -36,7 +41,7 @@ public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most)
      * @param muchPx height of the amount that one time in ten exceeds [px]
      * @param label chance, where it is worth saying
      * @param title all of it
-     * @param besides true where a likelier six hours of the same day say enough on a telephone
+     * @param besides true where likelier six hours close by say enough on a telephone
      */
     public record Bar(
             String x,
@@ -61,7 +66,7 @@ public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most)
         double mostMm = Math.max(
                 LEAST_SCALE_MM,
                 ahead.stream().mapToDouble(RainPicture.Bar::p90Mm).max().orElse(0));
-        Collection<RainPicture.Bar> likeliest = likeliest(ahead, reading.clock());
+        Collection<RainPicture.Bar> likeliest = likeliest(ahead);
         List<Bar> bars = ahead.stream()
                 .filter(bar -> bar.window().overlaps(scale.span()))
                 .map(bar -> bar(bar, mostMm, reading, !likeliest.contains(bar)))
@@ -69,15 +74,20 @@ public record RainStrip(List<Bar> bars, List<TimeScale.Tick> ticks, String most)
         return new RainStrip(bars, scale.days(reading.clock()), reading.units().roughRain(mostMm));
     }
 
-    /** Of each day the likeliest six hours, the first of equals. */
-    private static Collection<RainPicture.Bar> likeliest(
-            List<RainPicture.Bar> ahead, DayClock clock) {
-        return ahead.stream()
-                .collect(Collectors.toMap(
-                        bar -> clock.date(bar.window().from()),
-                        bar -> bar,
-                        (first, next) -> next.chance() > first.chance() ? next : first))
-                .values();
+    /** The likeliest six hours, then the next ones that are not close to those. */
+    private static Collection<RainPicture.Bar> likeliest(List<RainPicture.Bar> ahead) {
+        List<RainPicture.Bar> chosen = new ArrayList<>();
+        ahead.stream()
+                .sorted(Comparator.comparingDouble(RainPicture.Bar::chance).reversed())
+                .filter(bar -> chosen.stream().noneMatch(other -> close(bar, other)))
+                .forEach(chosen::add);
+        return chosen;
+    }
+
+    private static boolean close(RainPicture.Bar bar, RainPicture.Bar other) {
+        Duration apart =
+                Duration.between(bar.window().from(), other.window().from()).abs();
+        return apart.compareTo(CLOSE) < 0;
     }
 
     private static Bar bar(RainPicture.Bar bar, double mostMm, Reading reading, boolean besides) {

@@ -27,7 +27,7 @@ public record TimeLine(
         List<Row> rows, List<TimeScale.Tick> ticks, List<RainBar> rain, Optional<String> nowX) {
 
     /** Height of the rain above the rows, and of a row [px]. */
-    public static final int RAIN_PX = 46;
+    public static final int RAIN_PX = 50;
 
     public static final int ROW_PX = 52;
 
@@ -48,7 +48,8 @@ public record TimeLine(
      *
      * @param x where it starts
      * @param width how long it is
-     * @param label short, inside the bar
+     * @param rank place in the order, inside the bar
+     * @param label beside it where there is room
      * @param title all of it
      * @param field whose page tells more
      * @param kind names the pattern: the operation
@@ -57,6 +58,7 @@ public record TimeLine(
     public record Bar(
             String x,
             String width,
+            int rank,
             String label,
             String title,
             String field,
@@ -122,7 +124,8 @@ public record TimeLine(
         return new Bar(
                 scale.x(item.work().from()),
                 scale.width(item.work()),
-                item.rank() + " " + shortName(item.place().field()),
+                item.rank(),
+                shortName(item.place().field()),
                 item.rank() + ". " + item.place().field() + ", " + item.place().stage() + ", "
                         + clock.span(item.work()),
                 item.place().field(),

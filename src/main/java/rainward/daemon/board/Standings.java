@@ -71,7 +71,9 @@ final class Standings implements Rounds.Hearer {
     public void reckoned(Cycle.Result result) {
         List<OrderChange> all =
                 OrderChanges.of(result.problem(), result.outlook().plan()).changes();
-        Plan plan = result.outlook().plan();
+        Orders orders = new Orders(
+                now().round().map(shown -> shown.outlook().plan()),
+                result.outlook().plan());
         Standing.Round round = round(result);
         change(before -> new Standing(
                 before.turn() + 1,
@@ -79,7 +81,7 @@ final class Standings implements Rounds.Hearer {
                 Optional.of(round),
                 before.effects().stream().anyMatch(this::comesLater),
                 before.effects().stream()
-                        .map(e -> waits(e) ? e.with(lines(e, all, plan)) : e)
+                        .map(e -> waits(e) ? e.with(lines(e, all, orders)) : e)
                         .toList()));
     }
 
@@ -89,11 +91,11 @@ final class Standings implements Rounds.Hearer {
     }
 
     /** The field that was spoken of comes first, moved or not; then as many others as fit. */
-    private List<String> lines(Standing.Effect effect, List<OrderChange> changes, Plan plan) {
+    private List<String> lines(Standing.Effect effect, List<OrderChange> changes, Orders orders) {
         List<String> lines = new ArrayList<>();
         effect.about()
                 .map(about -> about.field() + ": "
-                        + FieldPlace.change(about.stood(), places.in(plan, about.field())))
+                        + FieldPlace.change(about.stood(), places.in(orders.now(), about.field())))
                 .ifPresent(lines::add);
         List<OrderChange> others = changes.stream()
                 .filter(change -> effect.about()
@@ -102,13 +104,23 @@ final class Standings implements Rounds.Hearer {
                 .toList();
         others.stream()
                 .limit(MOST_CHANGES)
-                .map(change -> change.field() + ": " + change.words())
+                .map(change -> change.field() + ": " + moved(change, orders))
                 .forEach(lines::add);
         if (others.size() > MOST_CHANGES) {
             lines.add((others.size() - MOST_CHANGES) + " more");
         }
         return lines;
     }
+
+    private String moved(OrderChange change, Orders orders) {
+        return orders.before()
+                .map(before -> FieldPlace.change(
+                        places.in(before, change.field()), places.in(orders.now(), change.field())))
+                .orElse(change.words());
+    }
+
+    /** The order that was shown, if there was one, and the one that is shown from now on. */
+    private record Orders(Optional<Plan> before, Plan now) {}
 
     /** The field that a text means, where it stands in the order that is shown now. */
     synchronized Optional<Standing.About> about(String text) {
