@@ -4,17 +4,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rainward.board.door.Role;
+import rainward.board.door.Visitor;
+import rainward.board.house.Standing;
+import rainward.board.page.Frame;
+import rainward.board.page.Leaf;
+import rainward.board.page.TodayPage;
+import rainward.brief.Brief;
+import rainward.brief.Orders;
 
 /**
  * Every page in a real browser: it reads without script, breaks no rule of content or of
@@ -52,6 +63,12 @@ class BoardPagesIT {
                 "/settings/person/Tobin",
                 "/settings/machine/roller%20seeder",
                 "/settings/mix",
+                "/settings/recipe/full",
+                "/settings/seeder/roller%20seeder",
+                "/settings/lime",
+                "/settings/recipient/Dell",
+                "/settings/mail",
+                "/settings/field",
                 "/field/MP1%20Orchard%20Strip",
                 "/nowhere");
     }
@@ -104,6 +121,78 @@ class BoardPagesIT {
                 assertThat(window.complaints()).isEmpty();
             }
         }
+    }
+
+    /** Words of the planner as {@code KeptSeedTest} holds them. */
+    private static final String KEPT = "is made ready; its seed is kept for a better day: on the"
+            + " days planned it is worth at most 10% of a full stand, 38% can be hoped for later";
+
+    @Test
+    void seedThatIsKeptIsToldApartFromWhatIsLeftOut() {
+        Orders orders = stage.standing().round().orElseThrow().brief().orders();
+        assertThat(orders.leftOut()).as("left out today, with no word of seed").isNotEmpty();
+        Orders.LeftOut other = orders.leftOut().get(0);
+        List<Orders.LeftOut> all = new ArrayList<>(orders.leftOut());
+        all.add(new Orders.LeftOut(orders.later().get(0).place(), KEPT));
+        String kept = orders.later().get(0).place().field();
+        String html =
+                new Leaf().draw("today", TodayPage.of(frame(leavingOut(all)), Optional.empty()));
+        for (int[] size : List.of(Chromium.PHONE, Chromium.OFFICE)) {
+            try (Chromium.Window window = chromium.window(size)) {
+                window.page()
+                        .route(
+                                "**/kept",
+                                route -> route.fulfill(new Route.FulfillOptions()
+                                        .setContentType("text/html; charset=utf-8")
+                                        .setBody(html)));
+                Page page = window.open(stage.link("/kept"));
+
+                page.screenshot(new Page.ScreenshotOptions()
+                        .setFullPage(true)
+                        .setPath(PICTURES.resolve("kept-" + size[0] + ".png")));
+                assertThat(page.locator("section[aria-labelledby=h-kept]").textContent())
+                        .contains("Seed kept for a better day", kept, KEPT)
+                        .doesNotContain(other.place().field());
+                assertThat(page.locator("section[aria-labelledby=h-out]").textContent())
+                        .contains(other.place().field())
+                        .doesNotContain(KEPT);
+                assertThat(overflowPx(page)).isZero();
+                assertThat(violations(page)).isEmpty();
+            }
+        }
+    }
+
+    private static Frame frame(Standing standing) {
+        return new Frame(
+                "Today",
+                "/",
+                stage.now(),
+                standing,
+                new Visitor("office", Role.LEAD, false),
+                "",
+                Optional.empty());
+    }
+
+    private static Standing leavingOut(List<Orders.LeftOut> leftOut) {
+        Standing now = stage.standing();
+        Standing.Round round = now.round().orElseThrow();
+        Brief brief = round.brief();
+        Brief changed = new Brief(
+                brief.heading(),
+                new Orders(brief.orders().today(), brief.orders().later(), leftOut),
+                brief.changes(),
+                brief.sky(),
+                brief.ground(),
+                brief.ahead(),
+                brief.cautions(),
+                brief.footing());
+        return new Standing(
+                now.turn(),
+                now.farm(),
+                Optional.of(new Standing.Round(
+                        round.outlook(), changed, round.reasons(), round.roster())),
+                false,
+                List.of());
     }
 
     private static int overflowPx(Page page) {

@@ -142,9 +142,7 @@ final class BoardStage implements AutoCloseable {
 
     /** Waits until no new order is being worked out. */
     void settled() {
-        Awaitility.await()
-                .atMost(Duration.ofSeconds(60))
-                .until(() -> !standing().reckoning());
+        Awaitility.await().atMost(Duration.ofMinutes(5)).until(() -> !standing().reckoning());
     }
 
     @Override
