@@ -148,7 +148,11 @@ final class Pages {
         String name = ctx.pathParam("name");
         house.file(name)
                 .ifPresentOrElse(
-                        file -> show(ctx, "field", FieldPage.of(frame(ctx, name, "/ground"), file)),
+                        file -> show(
+                                ctx,
+                                "field",
+                                FieldPage.of(
+                                        frame(ctx, file.item().field().name(), "/ground"), file)),
                         () -> {
                             visitor(ctx);
                             ctx.status(HttpStatus.NOT_FOUND);

@@ -1,6 +1,7 @@
 package rainward.intake;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -20,6 +21,14 @@ public record FieldTable(KnownNames known) {
     /** Reads a file: all of it, or nothing and every fault. */
     public Intake<Survey> read(Path file) {
         return SpreadSheet.open(file, this::survey);
+    }
+
+    /** Takes one field as somebody typed it, by column. */
+    public Intake<Survey> entered(Map<String, String> typed) {
+        Faults faults = new Faults("");
+        SurveyBuilder builder = new SurveyBuilder(faults);
+        take(Particulars.of("", typed, faults), builder);
+        return builder.outcome();
     }
 
     private Intake<Survey> survey(SpreadSheet sheet) {

@@ -1,5 +1,6 @@
 package rainward.board.house;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,9 +50,19 @@ public record Entry(
             boxes = List.copyOf(boxes);
         }
 
-        /** True where the same boxes come again and again, as the seeds of a mix do. */
-        public boolean rows() {
-            return boxes.stream().map(Box::label).distinct().count() < boxes.size();
+        /**
+         * Boxes line by line, where the same ones come again and again as the seeds of a mix do.
+         */
+        public List<List<Box>> lines() {
+            String first = boxes.isEmpty() ? "" : boxes.get(0).label();
+            List<List<Box>> lines = new ArrayList<>();
+            for (Box box : boxes) {
+                if (lines.isEmpty() || box.label().equals(first)) {
+                    lines.add(new ArrayList<>());
+                }
+                lines.get(lines.size() - 1).add(box);
+            }
+            return lines;
         }
     }
 

@@ -26,12 +26,15 @@ import rainward.daemon.skill.SkillSheet;
 import rainward.daemon.skill.SkillText;
 import rainward.daemon.yard.LoadDesk;
 import rainward.daemon.yard.StockDesk;
+import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.Person;
 import rainward.farm.Property;
 import rainward.farm.Window;
 import rainward.input.load.LoadSheet;
 import rainward.store.Books;
+import rainward.store.ledger.LedgerLine;
+import rainward.store.ledger.Renamed;
 import rainward.weather.rain.RainOrigin;
 
 /** The house of a running service. */
@@ -62,13 +65,21 @@ final class BoardHouse implements House {
 
     @Override
     public Optional<FieldFile> file(String field) {
-        DayClock clock = new DayClock(office.zone(), office.settings().farm().units());
         return office.store()
                 .read(books -> books.fields()
                         .named(field)
-                        .map(known -> new FieldFile(
-                                new FieldCase(known, books.journal().statusOf(field)),
-                                new History(clock).of(books.journal().of(field)))));
+                        .or(() -> books.fields().presentName(field).flatMap(books.fields()::named))
+                        .map(known -> file(books, known)));
+    }
+
+    private FieldFile file(Books books, Field known) {
+        DayClock clock = new DayClock(office.zone(), office.settings().farm().units());
+        List<LedgerLine<Renamed>> names = books.ledger().all(Renamed.class).stream()
+                .filter(line -> line.field().filter(known.name()::equals).isPresent())
+                .toList();
+        return new FieldFile(
+                new FieldCase(known, books.journal().statusOf(known.name())),
+                new History(clock).of(books.journal().of(known.name()), names));
     }
 
     @Override

@@ -1,7 +1,9 @@
 package rainward.daemon.board;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +11,8 @@ import java.util.Set;
 import rainward.board.house.FieldFile;
 import rainward.brief.words.DayClock;
 import rainward.store.journal.JournalEntry;
+import rainward.store.ledger.LedgerLine;
+import rainward.store.ledger.Renamed;
 
 /** The journal of a field in words. */
 final class History {
@@ -19,21 +23,36 @@ final class History {
         this.clock = clock;
     }
 
-    /** The newest first; what was taken back is shown so. */
-    List<FieldFile.Line> of(List<JournalEntry> entries) {
+    /** The newest first, by when it was written down; what was taken back is shown so. */
+    List<FieldFile.Line> of(List<JournalEntry> entries, List<LedgerLine<Renamed>> names) {
         Set<Long> undone = new HashSet<>();
         entries.forEach(entry -> entry.detail().undoes().ifPresent(undone::add));
-        List<FieldFile.Line> lines = new ArrayList<>();
+        List<Written> lines = new ArrayList<>();
         for (JournalEntry entry : entries) {
-            lines.add(new FieldFile.Line(
-                    entry.said().at(),
-                    entry.said().by(),
-                    words(entry),
-                    note(entry),
-                    !undone.contains(entry.id())));
+            boolean counts = !undone.contains(entry.id());
+            lines.add(Written.of(entry.said(), words(entry), note(entry), counts));
+        }
+        for (LedgerLine<Renamed> name : names) {
+            String words = "called " + name.entry().now() + ", before that "
+                    + name.entry().was();
+            lines.add(Written.of(name.said(), words, Optional.empty(), true));
         }
         Collections.reverse(lines);
-        return lines;
+        return lines.stream()
+                .sorted(Comparator.comparing(Written::at).reversed())
+                .map(Written::line)
+                .toList();
+    }
+
+    /** A line and when it was written down. */
+    private record Written(Instant at, FieldFile.Line line) {
+
+        static Written of(
+                JournalEntry.Said said, String words, Optional<String> note, boolean counts) {
+            return new Written(
+                    said.recordedAt(),
+                    new FieldFile.Line(said.at(), said.by(), words, note, counts));
+        }
     }
 
     private static Optional<String> note(JournalEntry entry) {

@@ -9,12 +9,14 @@ import rainward.board.house.Saying;
 import rainward.board.house.Standing;
 import rainward.board.house.Takes;
 import rainward.daemon.board.form.EntryDesk;
+import rainward.daemon.board.form.FieldForm;
 import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.word.Answer;
 import rainward.daemon.word.FieldDesk;
 import rainward.daemon.word.GaugeDesk;
+import rainward.daemon.word.LandDesk;
 import rainward.daemon.word.LookDesk;
 import rainward.daemon.word.SoilDesk;
 import rainward.daemon.word.StageDesk;
@@ -81,12 +83,20 @@ final class WordTaker implements Takes {
                 office.now(),
                 saying.by(),
                 taken.words(),
-                saying.part("field").flatMap(standings::about),
+                about(saying),
                 moves ? Optional.empty() : Optional.of(java.util.List.of())));
         if (moves) {
             replanner.replan(
                     saying.by() + " on the board: " + saying.act().name().toLowerCase(Locale.ROOT));
         }
+    }
+
+    /** Whatever got another name stands in no order yet. */
+    private Optional<Standing.About> about(Saying saying) {
+        return saying.part("field")
+                .filter(field ->
+                        saying.part("name").filter(n -> !n.equals(field)).isEmpty())
+                .flatMap(standings::about);
     }
 
     /** Words that name a command are none on a page. */
@@ -124,8 +134,8 @@ final class WordTaker implements Takes {
                         "written",
                         new SettingsFile(office)
                                 .keep(must(saying, "settings"), saying.part("seen")));
-            case ENTRY -> new Taken("written", new EntryDesk(office).keep(saying.parts()));
-            case ENTRY_OUT -> new Taken("written", new EntryDesk(office).takeOut(saying.parts()));
+            case ENTRY -> entry(books, saying);
+            case ENTRY_OUT -> entryOut(books, saying);
         };
     }
 
@@ -215,15 +225,40 @@ final class WordTaker implements Takes {
     }
 
     private Taken wish(Books books, Saying saying) {
-        return taken(new WishDesk(office)
+        String field = must(saying, "field");
+        Answer changed = new WishDesk(office)
                 .take(
                         books,
                         new WishDesk.Said(
-                                must(saying, "field"),
+                                field,
                                 saying.part("area"),
                                 saying.part("priority"),
                                 saying.part("recipe"),
-                                saying.part("mixes"))));
+                                saying.part("mixes")));
+        Optional<String> name =
+                saying.part("name").map(String::strip).filter(text -> !text.equals(field));
+        if (name.isEmpty()) {
+            return taken(changed);
+        }
+        Answer renamed = new LandDesk(office).rename(books, field, name.get(), saying.by());
+        boolean both = changed.outcome().equals("written");
+        return new Taken("written", (both ? changed.words() + " " : "") + renamed.words());
+    }
+
+    private Taken entry(Books books, Saying saying) {
+        return ofField(saying)
+                ? taken(new FieldForm(office).add(books, saying.parts()))
+                : new Taken("written", new EntryDesk(office).keep(saying.parts()));
+    }
+
+    private Taken entryOut(Books books, Saying saying) {
+        return ofField(saying)
+                ? taken(new LandDesk(office).remove(books, must(saying, "name@entry")))
+                : new Taken("written", new EntryDesk(office).takeOut(saying.parts()));
+    }
+
+    private static boolean ofField(Saying saying) {
+        return saying.part("kind@entry").filter(FieldForm.KIND::equals).isPresent();
     }
 
     private Taken mail(Books books, Saying saying, boolean again) {

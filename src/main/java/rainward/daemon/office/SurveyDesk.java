@@ -34,7 +34,7 @@ public final class SurveyDesk {
      * @throws Refusal with every fault; nothing is taken in then
      */
     public Took take(Path file) {
-        Intake<Survey> intake = new FieldFile(known()).read(file);
+        Intake<Survey> intake = new FieldFile(known(office)).read(file);
         if (intake instanceof Intake.Rejected<Survey> rejected) {
             throw Refusal.badInput(
                     rejected.faults().stream().map(InputFault::words).toList());
@@ -47,7 +47,8 @@ public final class SurveyDesk {
                 accepted.warnings());
     }
 
-    private KnownNames known() {
+    /** What a field may refer to, and what holds where it does not tell. */
+    public static KnownNames known(Office office) {
         return KnownNames.of(
                 office.roster(),
                 TextureClasses.of(TableFolder.onClassPath()),

@@ -56,10 +56,10 @@ class BoardFormsIT {
     @Test
     void somebodyIsAwayTodayAndTheOrderDoesWithoutThem() {
         Page page = phone.open(stage.link("/settings"));
-        page.locator("main a", new Page.LocatorOptions().setHasText("Tobin")).click();
+        page.locator("main a[href='/settings/person/Tobin']").click();
 
-        page.getByLabel("Away, from").first().fill("2026-07-13");
-        page.getByLabel("Away, to").first().fill("2026-07-14");
+        page.getByLabel("Away 1, from").first().fill("2026-07-13");
+        page.getByLabel("Away 1, to").first().fill("2026-07-14");
         keep(page);
 
         assertThat(said(page)).contains("hold from now on");
@@ -68,8 +68,8 @@ class BoardFormsIT {
                 .noneMatch(item -> item.hands().person().equals("Tobin")
                         && item.work().from().isBefore(stage.now().plusSeconds(24 * 3600)));
         page.navigate(stage.link("/settings/person/Tobin"));
-        page.getByLabel("Away, from").first().fill("");
-        page.getByLabel("Away, to").first().fill("");
+        page.getByLabel("Away 1, from").first().fill("");
+        page.getByLabel("Away 1, to").first().fill("");
         keep(page);
         assertThat(said(page)).contains("The settings are kept");
     }
@@ -142,7 +142,18 @@ class BoardFormsIT {
     void markupInEveryBoxStaysText() {
         String evil = "<img src=x onerror=alert(1)>\"'><script>alert(2)</script>";
         for (String path : List.of(
-                "crew", "person/Ruth", "machine/roller%20seeder", "mix", "shed", "product")) {
+                "crew",
+                "person/Ruth",
+                "machine/roller%20seeder",
+                "recipe/full",
+                "mix",
+                "seeder/roller%20seeder",
+                "shed",
+                "product",
+                "lime",
+                "recipient/Dell",
+                "mail",
+                "field")) {
             Page page = phone.open(stage.link("/settings/" + path));
             for (Locator box : page.locator("main input[type=text]").all()) {
                 box.fill(evil);
@@ -155,6 +166,81 @@ class BoardFormsIT {
             assertThat(page.locator("main script").count()).isZero();
         }
         phone.page().evaluate("() => localStorage.clear()");
+    }
+
+    @Test
+    void fieldIsAddedRenamedAndTakenOutByForm() {
+        Page page = phone.open(stage.link("/settings/field"));
+        page.getByLabel("Name").fill("MP9 Spillway");
+        page.getByLabel("Property").fill("Mill Pond");
+        page.getByLabel("Latitude").fill("42.07");
+        page.getByLabel("Longitude").fill("84.65");
+        page.getByLabel("Area in acres").fill("1.5");
+        keep(page);
+        page.waitForFunction("() => document.getElementById('line').textContent"
+                + ".includes('Mix that is wanted is missing; must be one of')");
+        assertThat(page.locator("#line").textContent()).contains("Soil is missing; give either");
+
+        page.getByLabel("Soil").selectOption("unknown");
+        page.getByLabel("Mix that is wanted").selectOption("turnip and rape");
+        page.getByLabel("three brassicas").check();
+        page.getByLabel("Recipe").selectOption("full");
+        page.getByLabel("Longitude").fill("-84.65");
+        keep(page);
+        assertThat(said(page)).contains("MP9 Spillway is there from now on.");
+        stage.settled();
+        assertThat(stage.standing().round().orElseThrow().outlook().field("MP9 Spillway"))
+                .isPresent();
+
+        page.navigate(stage.link("/field/MP9%20Spillway"));
+        called(page, "MP2 Long Pond");
+        page.waitForFunction("() => document.getElementById('line').textContent"
+                + ".includes('There is another field')");
+        page.locator("summary", new Page.LocatorOptions().setHasText("no field of ours"))
+                .click();
+        page.locator("button[value=ENTRY_OUT]").click();
+        assertThat(said(page)).contains("MP9 Spillway is taken out.");
+        stage.settled();
+        page.reload();
+        assertThat(page.locator("main table").textContent()).doesNotContain("Spillway");
+    }
+
+    private static void says(Page page, String words) {
+        page.waitForFunction(
+                "words => (document.querySelector('.said') || {textContent: ''}).textContent"
+                        + ".includes(words)",
+                words);
+    }
+
+    private static void called(Page page, String name) {
+        page.locator("summary", new Page.LocatorOptions().setHasText("what is wanted"))
+                .click();
+        page.locator("input[name=name]").fill(name);
+        page.locator("button[value=FIELD]").click();
+    }
+
+    @Test
+    void renamedFieldKeepsItsHistoryItsPlaceAndItsOldAddress() {
+        Page page = phone.open(stage.link("/field/SC2%20Graveyard%20Side"));
+        page.locator("summary", new Page.LocatorOptions().setHasText("Note")).click();
+        page.locator("textarea[name=note]").fill("stones at the wall");
+        page.locator("button[value=NOTE]").click();
+        said(page);
+
+        called(page, "SC2 Elder <i>Side</i>");
+        says(page, "is called SC2 Elder");
+        stage.settled();
+        page.waitForFunction("() => /What it changed|stays as it was/"
+                + ".test((document.querySelector('.said') || {textContent: ''}).textContent)");
+        assertThat(page.locator(".said").textContent()).doesNotContain("Graveyard Side:");
+
+        page.navigate(stage.link("/field/SC2%20Graveyard%20Side"));
+        assertThat(page.locator("h1").textContent()).isEqualTo("SC2 Elder <i>Side</i>");
+        assertThat(page.locator("main table").textContent())
+                .contains("stones at the wall", "before that SC2 Graveyard Side");
+        called(page, "SC2 Graveyard Side");
+        says(page, "is called SC2 Graveyard Side");
+        assertThat(page.locator("h1").textContent()).isEqualTo("SC2 Graveyard Side");
     }
 
     @Test

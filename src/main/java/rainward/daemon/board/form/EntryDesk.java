@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rainward.board.house.Entry;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
@@ -14,19 +17,30 @@ import rainward.daemon.settings.text.SettingsText;
 /** Where entries of the settings are changed by form. */
 public final class EntryDesk {
 
+    private static final Pattern IN_A_LIST = Pattern.compile("(\\w+)\\[(\\d+)]\\.?(.*)");
+
     private final SettingsFile file;
+    private final FieldForm fields;
 
     public EntryDesk(Office office) {
         this.file = new SettingsFile(office);
+        this.fields = new FieldForm(office);
     }
 
-    /** Everything that can be changed; nothing where the file does not lie in the data folder. */
+    /** Everything that can be changed; fields alone where the file is not in the data folder. */
     public List<Entry.Group> groups() {
-        return file.text().map(text -> new EntryForms(text).groups()).orElse(List.of());
+        return Stream.concat(
+                        Stream.of(fields.group()),
+                        file.text().stream()
+                                .flatMap(text -> new EntryForms(text).groups().stream()))
+                .toList();
     }
 
     /** The form of an entry, or of a new one where no name is given. */
     public Optional<Entry> form(String kind, Optional<String> name) {
+        if (kind.equals(FieldForm.KIND)) {
+            return name.isEmpty() ? Optional.of(fields.form()) : Optional.empty();
+        }
         return file.text()
                 .flatMap(text ->
                         Kinds.named(kind).flatMap(known -> new EntryForms(text).form(known, name)));
@@ -105,47 +119,41 @@ public final class EntryDesk {
                     + ": load the page again to see it.");
         }
         if (key.sort() == Kinds.Sort.ROWS) {
-            return rows(text, path, Wording.rows(key.path(), parts));
+            return rows(text, path, key, parts);
         }
         return typed.isEmpty() ? text.without(path) : text.with(path, Wording.literal(key, parts));
     }
 
     private static SettingsText rows(
-            SettingsText text, String list, List<Map<String, String>> wanted) {
+            SettingsText text, String list, Kinds.Key key, Map<String, String> parts) {
+        List<Map<String, String>> wanted = Wording.rows(key, parts);
         SettingsText after = text;
         int there = text.at(list).size();
         for (int i = there; i > wanted.size(); i--) {
             after = after.without(list + "[" + i + "]");
         }
         for (int i = 0; i < wanted.size(); i++) {
-            Map<String, String> literals = literals(wanted.get(i));
             if (i >= there) {
-                after = after.plus(list, literals);
+                after = after.plus(list, Wording.literals(key, wanted.get(i)));
             } else {
-                after = row(after, list + "[" + (i + 1) + "]", literals);
+                after = row(after, list + "[" + (i + 1) + "]", key, wanted.get(i));
             }
         }
         return after;
     }
 
-    private static Map<String, String> literals(Map<String, String> row) {
-        Map<String, String> literals = new LinkedHashMap<>();
-        Kinds.COMPONENT.stream()
-                .filter(key -> row.containsKey(key.path()))
-                .forEach(key -> literals.put(key.path(), Wording.literal(key, row)));
-        return literals;
-    }
-
-    private static SettingsText row(SettingsText text, String path, Map<String, String> literals) {
+    private static SettingsText row(
+            SettingsText text, String path, Kinds.Key key, Map<String, String> wanted) {
         SettingsText after = text;
-        for (Kinds.Key key : Kinds.COMPONENT) {
-            String at = path + "." + key.path();
-            String literal = literals.get(key.path());
-            if (literal != null) {
-                after = after.with(at, literal);
-            } else if (!after.at(at).isMissingNode()) {
-                after = after.without(at);
+        for (Kinds.Key column : key.columns()) {
+            String at = path + "." + column.path();
+            String typed = Wording.typed(column, wanted);
+            if (typed.equals(Wording.shown(column, after.at(at)))) {
+                continue;
             }
+            after = typed.isEmpty()
+                    ? after.without(at)
+                    : after.with(at, Wording.literal(column, wanted));
         }
         return after;
     }
@@ -158,7 +166,7 @@ public final class EntryDesk {
                 kind,
                 text -> new EntryForms(text)
                         .path(kind, name)
-                        .filter(path -> !kind.single())
+                        .filter(path -> kind.removable())
                         .map(path -> new SettingsText(text).without(path).text())
                         .orElse(text));
     }
@@ -177,19 +185,26 @@ public final class EntryDesk {
     /** A fault by the label of its box. */
     private static String words(Kinds.Kind kind, Fault fault) {
         String own = fault.key().replaceFirst("^" + kind.table() + "(\\[\\d+])?\\.?", "");
-        String label = kind.keys().stream()
-                .filter(key -> !own.equals(fault.key())
-                        && (own.equals(key.path())
-                                || own.startsWith(key.path() + ".")
-                                || own.startsWith(key.path() + "[")))
-                .map(key -> own.equals(key.path())
-                        ? key.label()
-                        : key.label() + ", "
-                                + own.substring(key.path().length())
-                                        .replaceAll("^\\.|[\\[\\]]", "")
-                                        .replace(".", " "))
-                .findFirst()
-                .orElse(fault.key());
+        String label =
+                own.equals(fault.key()) ? fault.key() : label(kind.keys(), own).orElse(fault.key());
         return label + " " + fault.found() + "; " + fault.remedy() + ".";
+    }
+
+    /** Label of a key such as {@code season.last_sowing} or {@code stage[2].operation}. */
+    private static Optional<String> label(List<Kinds.Key> keys, String path) {
+        Matcher list = IN_A_LIST.matcher(path);
+        if (list.matches()) {
+            return keys.stream()
+                    .filter(key -> key.path().equals(list.group(1)))
+                    .map(key -> key.label() + " " + list.group(2)
+                            + label(key.columns(), list.group(3))
+                                    .map(column -> ", " + column)
+                                    .orElse(""))
+                    .findFirst();
+        }
+        return keys.stream()
+                .filter(key -> path.equals(key.path()) || path.startsWith(key.path() + "."))
+                .map(key -> key.label() + path.substring(key.path().length()).replace('.', ' '))
+                .findFirst();
     }
 }

@@ -5,15 +5,12 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rainward.board.house.Entry;
 import rainward.board.house.Entry.Box;
 import rainward.board.house.Entry.Item;
 import rainward.daemon.settings.text.SettingsText;
-import rainward.intake.SharedTables;
-import rainward.intake.TableFolder;
 
 /** Forms of the entries of a settings text, filled with what stands there. */
 final class EntryForms {
@@ -64,7 +61,8 @@ final class EntryForms {
                 .map(key -> item(key, at(entry, key.path())))
                 .toList();
         String title = kind.single() ? kind.title() : name.orElse("A new " + kind.one());
-        return Optional.of(new Entry(kind.table(), name, title, items, name.isPresent()));
+        boolean there = name.isPresent() || kind.single() && !entry.isMissingNode();
+        return Optional.of(new Entry(kind.table(), name, title, items, there && kind.removable()));
     }
 
     private static JsonNode at(JsonNode entry, String path) {
@@ -75,7 +73,7 @@ final class EntryForms {
         return node;
     }
 
-    private Item item(Kinds.Key key, JsonNode value) {
+    Item item(Kinds.Key key, JsonNode value) {
         return new Item(
                 key.path(), key.label(), key.hint(), Wording.shown(key, value), boxes(key, value));
     }
@@ -103,8 +101,10 @@ final class EntryForms {
                                 path + ".longitude",
                                 "Longitude",
                                 value.path("longitude").asText()));
-            case DAYS -> days(path, value);
-            case ROWS -> rows(path, value);
+            case DAY ->
+                List.of(new Box(path, key.label(), Entry.Sort.DAY, value.asText(), List.of()));
+            case LINES -> rows(key, value, 1);
+            case ROWS -> rows(key, value, 2);
         };
     }
 
@@ -129,51 +129,25 @@ final class EntryForms {
         return boxes;
     }
 
-    private static List<Box> days(String path, JsonNode value) {
+    /** Boxes of every line that is there, and of a few more. */
+    private List<Box> rows(Kinds.Key list, JsonNode value, int more) {
         List<Box> boxes = new ArrayList<>();
-        for (int i = 0; i <= value.size(); i++) {
-            String row = path + "." + i;
-            boxes.add(new Box(
-                    row + ".from",
-                    "from",
-                    Entry.Sort.DAY,
-                    value.path(i).path("from").asText(),
-                    List.of()));
-            boxes.add(new Box(
-                    row + ".to",
-                    "to",
-                    Entry.Sort.DAY,
-                    value.path(i).path("to").asText(),
-                    List.of()));
-        }
-        return boxes;
-    }
-
-    private List<Box> rows(String path, JsonNode value) {
-        List<Box> boxes = new ArrayList<>();
-        for (int i = 0; i < Math.min(MOST_ROWS, value.size() + 2); i++) {
-            for (Kinds.Key key : Kinds.COMPONENT) {
-                boxes.add(new Box(
-                        path + "." + i + "." + key.path(),
-                        key.label(),
-                        key.sort() == Kinds.Sort.ONE_OF ? Entry.Sort.ONE_OF : Entry.Sort.WORDS,
-                        value.path(i).path(key.path()).asText(),
-                        choices(key)));
+        int rows = Math.min(MOST_ROWS, Math.max(2 * more, value.size() + more));
+        for (int i = 0; i < rows; i++) {
+            for (Kinds.Key column : list.columns()) {
+                boxes.add(cell(list.path() + "." + i + ".", column, value.path(i)));
             }
         }
         return boxes;
     }
 
+    private Box cell(String row, Kinds.Key column, JsonNode entry) {
+        Box plain = boxes(column, entry.path(column.path())).get(0);
+        return new Box(
+                row + column.path(), plain.label(), plain.sort(), plain.value(), plain.choices());
+    }
+
     private List<String> choices(Kinds.Key key) {
-        if (key.choices().contains(Kinds.MACHINES)) {
-            List<String> machines = new ArrayList<>();
-            tree.path("machine").forEach(m -> machines.add(m.path("name").asText()));
-            return machines;
-        }
-        if (key.choices().contains(Kinds.SPECIES)) {
-            Map<String, ?> species = new SharedTables(TableFolder.onClassPath()).species();
-            return species.keySet().stream().sorted().toList();
-        }
-        return key.choices();
+        return Choices.of(key, tree);
     }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,20 +30,15 @@ final class Wording {
                         ? value.path("latitude").asText() + " "
                                 + value.path("longitude").asText()
                         : "";
-            case DAYS ->
-                joined(
-                        value,
-                        e -> e.path("from").asText() + " to " + e.path("to").asText(),
-                        "; ");
-            case ROWS -> joined(value, Wording::row, "; ");
+            case LINES, ROWS -> joined(value, entry -> row(key, entry), "; ");
             case YES_NO -> value.isBoolean() ? value.booleanValue() ? "yes" : "no" : "";
-            case WORDS, AMOUNT, ONE_OF -> value.asText();
+            case WORDS, AMOUNT, DAY, ONE_OF -> value.asText();
         };
     }
 
-    private static String row(JsonNode entry) {
-        return Kinds.COMPONENT.stream()
-                .map(key -> entry.path(key.path()).asText())
+    private static String row(Kinds.Key key, JsonNode entry) {
+        return key.columns().stream()
+                .map(column -> shown(column, entry.path(column.path())))
                 .collect(Collectors.joining(" | "));
     }
 
@@ -60,14 +56,13 @@ final class Wording {
             case ANY_OF -> String.join(", ", ticked(path, parts));
             case POINT ->
                 (part(parts, path + ".latitude") + " " + part(parts, path + ".longitude")).strip();
-            case DAYS -> String.join("; ", absences(path, parts));
-            case ROWS ->
-                rows(path, parts).stream()
-                        .map(row -> Kinds.COMPONENT.stream()
-                                .map(k -> part(row, k.path()))
+            case LINES, ROWS ->
+                rows(key, parts).stream()
+                        .map(row -> key.columns().stream()
+                                .map(column -> part(row, column.path()))
                                 .collect(Collectors.joining(" | ")))
                         .collect(Collectors.joining("; "));
-            case WORDS, AMOUNT, ONE_OF, YES_NO -> part(parts, path);
+            case WORDS, AMOUNT, DAY, ONE_OF, YES_NO -> part(parts, path);
         };
     }
 
@@ -75,7 +70,8 @@ final class Wording {
         return parts.getOrDefault(name, "").strip();
     }
 
-    private static List<String> ticked(String path, Map<String, String> parts) {
+    /** What is ticked, in the order of the form. */
+    static List<String> ticked(String path, Map<String, String> parts) {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
             Optional.ofNullable(parts.get(path + "." + i)).ifPresent(all::add);
@@ -83,24 +79,12 @@ final class Wording {
         return all;
     }
 
-    private static List<String> absences(String path, Map<String, String> parts) {
-        List<String> all = new ArrayList<>();
-        for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
-            String from = part(parts, path + "." + i + ".from");
-            String to = part(parts, path + "." + i + ".to");
-            if (!from.isEmpty() || !to.isEmpty()) {
-                all.add(from + " to " + to);
-            }
-        }
-        return all;
-    }
-
     /** Rows of which anything is filled in. */
-    static List<Map<String, String>> rows(String path, Map<String, String> parts) {
+    static List<Map<String, String>> rows(Kinds.Key list, Map<String, String> parts) {
         List<Map<String, String>> all = new ArrayList<>();
         for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
-            String row = path + "." + i + ".";
-            Map<String, String> filled = Kinds.COMPONENT.stream()
+            String row = list.path() + "." + i + ".";
+            Map<String, String> filled = list.columns().stream()
                     .filter(key -> !part(parts, row + key.path()).isEmpty())
                     .collect(Collectors.toMap(
                             Kinds.Key::path, key -> part(parts, row + key.path())));
@@ -120,10 +104,11 @@ final class Wording {
                         .map(Wording::quoted)
                         .collect(Collectors.joining(", ", "[", "]"));
             case POINT -> point(key, parts);
-            case DAYS ->
-                absences(key.path(), parts).stream()
-                        .map(Wording::absence)
+            case LINES ->
+                rows(key, parts).stream()
+                        .map(row -> line(key, row))
                         .collect(Collectors.joining(", ", "[", "]"));
+            case DAY -> day(key, typed);
             case YES_NO -> String.valueOf(typed.equals("yes"));
             case AMOUNT -> amount(typed);
             case WORDS, ONE_OF -> quoted(typed);
@@ -146,18 +131,27 @@ final class Wording {
                 + amount(part(parts, key.path() + ".longitude")) + " }";
     }
 
-    private static String absence(String span) {
-        String[] days = span.split(" to ", -1);
-        return "{ from = " + day(days[0]) + ", to = " + day(days[1]) + " }";
+    private static String line(Kinds.Key list, Map<String, String> row) {
+        return literals(list, row).entrySet().stream()
+                .map(cell -> cell.getKey() + " = " + cell.getValue())
+                .collect(Collectors.joining(", ", "{ ", " }"));
     }
 
-    private static String day(String text) {
+    /** The cells of a line that are filled, as TOML writes them, in the order of the columns. */
+    static Map<String, String> literals(Kinds.Key list, Map<String, String> row) {
+        Map<String, String> literals = new LinkedHashMap<>();
+        list.columns().stream()
+                .filter(column -> row.containsKey(column.path()))
+                .forEach(column -> literals.put(column.path(), literal(column, row)));
+        return literals;
+    }
+
+    private static String day(Kinds.Key key, String text) {
         try {
             return LocalDate.parse(text).toString();
         } catch (DateTimeException e) {
-            throw Refusal.badInput(
-                    "Away: " + (text.isBlank() ? "one of the two days" : "'" + text + "'")
-                            + " is missing or no day; write for instance 2026-07-25.");
+            throw Refusal.badInput("'" + text + "' (" + key.label()
+                    + ") is no day; write for instance 2026-07-25.");
         }
     }
 }

@@ -22,10 +22,13 @@ import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.office.SurveyDesk;
+import rainward.daemon.settings.Settings;
 import rainward.daemon.word.WishDesk;
 import rainward.farm.Machine;
 import rainward.farm.Mix;
 import rainward.farm.Person;
+import rainward.farm.Recipe;
+import rainward.farm.Stage;
 
 /** Entries of the commented example file, changed by form. */
 class EntryDeskIT {
@@ -247,6 +250,97 @@ class EntryDeskIT {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("there is no machine \"disk tractor\"");
         assertThat(file).hasContent(before);
+    }
+
+    @Test
+    void recipeGetsAStageAndLosesItAgain() throws IOException {
+        desk.keep(parts(
+                "recipe", "worked ground", "stage.2.name", "roll", "stage.2.operation", "firm"));
+        assertThat(recipe("worked ground").stages())
+                .extracting(Stage::name)
+                .containsExactly("till", "seed", "roll");
+
+        desk.keep(parts("recipe", "worked ground", "stage.2.name", "", "stage.2.operation", ""));
+        assertThat(recipe("worked ground").stages())
+                .extracting(Stage::name)
+                .containsExactly("till", "seed");
+        assertThat(changedLines()).allMatch(String::isBlank);
+    }
+
+    @Test
+    void waitsAndWindOfAStageAreChangedInTheirPlace() throws IOException {
+        desk.keep(parts(
+                "recipe", "full", "stage.0.greatest_wind", "8 mph", "stage.4.rain_does_it", "yes"));
+
+        assertThat(changedLines())
+                .containsExactly(
+                        "greatest_wind = \"8 mph\"             # 0.4 mph to 67 mph (0.2 m/s to 30"
+                                + " m/s); left out: no limit",
+                        "rain_does_it = true                 # true: a fair rain does the work of"
+                                + " this stage");
+        assertThat(recipe("full").stages().get(4).limits().rainDoesIt()).isTrue();
+    }
+
+    private Recipe recipe(String name) {
+        return office.settings().work().recipes().stream()
+                .filter(recipe -> recipe.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void recipeThatSeedsTwiceIsRefusedInTheWordsOfTheFile() {
+        assertThatThrownBy(() -> desk.keep(parts(
+                        "recipe",
+                        "full",
+                        "stage.5.name",
+                        "seed again",
+                        "stage.5.operation",
+                        "seed",
+                        "stage.5.method",
+                        "drilled")))
+                .hasMessageContaining("Stages, from stubble to seed has 2 stages with operation"
+                        + " = \"seed\"; each recipe must have exactly one.");
+        assertThat(file).hasContent(before);
+    }
+
+    @Test
+    void seedBoxesAndSievesAreLinesOfTheirOwn() throws IOException {
+        desk.keep(parts("seeder", "roller seeder", "box.1.holds", "3 bu"));
+        desk.keep(parts("lime", "ag lime", "passes.3.mesh", "8", "passes.3.share", "99%"));
+
+        assertThat(changedLines())
+                .containsExactly(
+                        "box = [{ width = \"6 ft\", holds = \"2.5 bu\" }, { width = \"6 ft\","
+                                + " holds = \"3 bu\" }] # level full",
+                        "passes = [{ mesh = 20, share = \"95 %\" }, { mesh = 60, share = \"70 %\" },"
+                                + " { mesh = 100, share = \"50 %\" }, { mesh = 8, share = \"99%\" }]");
+        assertThatThrownBy(() -> desk.keep(parts("lime", "ag lime", "passes.1.mesh", "2")))
+                .hasMessageContaining("What passes which sieve 2, mesh = 2; must be");
+    }
+
+    @Test
+    void mailIsSetUpByFormFirstTheWayOutThenWhoGetsIt() throws IOException {
+        Map<String, String> tobin =
+                parts("recipient", "", "name", "Tobin", "address", "tobin@burroak.example");
+        assertThatThrownBy(() -> desk.keep(tobin)).hasMessageContaining("there is no mail server");
+
+        desk.keep(
+                parts("mail", "", "host", "mail.burroak.example", "from", "yard@burroak.example"));
+        tobin.put("gets", "own-machines");
+        assertThatThrownBy(() -> desk.keep(tobin))
+                .hasMessageContaining("Lines of these machines")
+                .hasMessageContaining("must name the machines whose lines to send");
+        tobin.put("machines.3", "spreader truck");
+        desk.keep(tobin);
+
+        Settings kept = Office.settings(file, Map.of()).settings();
+        assertThat(kept.mail().recipients())
+                .singleElement()
+                .satisfies(r -> assertThat(r.wants().machines()).containsExactly("spreader truck"));
+        desk.takeOut(Map.of("kind@entry", "recipient", "name@entry", "Tobin"));
+        desk.takeOut(Map.of("kind@entry", "mail"));
+        assertThat(changedLines()).allMatch(String::isBlank);
     }
 
     @Test
