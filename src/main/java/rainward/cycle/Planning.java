@@ -43,7 +43,7 @@ record Planning(CycleInput input) {
         List<StandOutlook> stands = field.stands();
         List<Job.MixOption> options = IntStream.range(0, stands.size())
                 .filter(wish -> inStock(stands.get(wish)))
-                .mapToObj(wish -> option(stands.get(wish), wish))
+                .mapToObj(wish -> option(field, wish))
                 .toList();
         return new Job(
                 field.item(),
@@ -64,11 +64,13 @@ record Planning(CycleInput input) {
      *
      * @param wish place in the order of wish, from 0
      */
-    private static Job.MixOption option(StandOutlook stand, int wish) {
+    private static Job.MixOption option(FieldReckoning field, int wish) {
+        StandOutlook stand = field.stands().get(wish);
+        double[] worth = SureGain.of(stand.worth(), field.soil().traces());
         return new Job.MixOption(
                 stand.mix(),
                 stand.chance(),
-                Arrays.stream(stand.worth()).map(w -> w * share(wish)).toArray());
+                Arrays.stream(worth).map(w -> w * share(wish)).toArray());
     }
 
     private static double share(int wish) {
