@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,32 +16,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainward.farm.GeoPoint;
 import rainward.soil.verify.StationDay;
 import rainward.soil.verify.StationYear;
 import rainward.weather.climate.DailyWeather;
-import rainward.weather.climate.TempRange;
 
 /**
- * A folder of station files: the daily form of the US Climate Reference Network as CSV, one station
- * a file, named after it; an empty cell or -99 and below is a value that was not measured.
+ * A folder of station files as CSV, one station a file, named after it; see {@link StationForm}.
  */
 public final class StationFolder {
-
-    private static final List<String> COLUMNS = List.of(
-            "lst_date",
-            "longitude",
-            "latitude",
-            "t_daily_max",
-            "t_daily_min",
-            "p_daily_calc",
-            "solarad_daily",
-            "rh_daily_avg",
-            "soil_moisture_5_daily",
-            "soil_temp_5_daily");
-
-    private static final double NOT_MEASURED = -99;
 
     private static final ObjectReader ROWS = CsvMapper.builder()
             .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
@@ -77,16 +61,34 @@ public final class StationFolder {
         }
     }
 
+    /**
+     * The same, where a file holds several years parted by calendar year.
+     *
+     * @throws BadTableException as {@link #stations}
+     */
+    public List<StationYear> years() {
+        return stations().stream().flatMap(StationFolder::byYear).toList();
+    }
+
+    private static Stream<StationYear> byYear(StationYear all) {
+        Map<Integer, List<StationDay>> years = all.days().stream()
+                .collect(Collectors.groupingBy(
+                        d -> d.weather().day().getYear(), TreeMap::new, Collectors.toList()));
+        return years.values().stream()
+                .filter(days -> days.size() > 1)
+                .map(days -> new StationYear(all.station(), all.place(), days));
+    }
+
     private static StationYear station(Path file) {
         List<TableRow> rows = rows(file);
+        TableRow first = rows.get(0);
+        StationForm form = StationForm.of(first);
         TreeMap<LocalDate, StationDay> days = new TreeMap<>();
         for (TableRow row : rows) {
-            StationDay day = row.build(() -> day(row));
+            StationDay day = row.build(() -> form.day(row));
             days.put(day.weather().day(), day);
         }
-        TableRow first = rows.get(0);
-        GeoPoint place = first.build(
-                () -> new GeoPoint(first.number("latitude"), first.number("longitude")));
+        GeoPoint place = first.build(() -> form.place(first));
         String name = file.getFileName().toString().replaceFirst("\\.csv$", "");
         return first.build(() -> new StationYear(name, place, withoutGaps(days)));
     }
@@ -105,51 +107,7 @@ public final class StationFolder {
         if (rows.isEmpty()) {
             throw new BadTableException(file + " has no days, must have a header and a line a day");
         }
-        for (String column : COLUMNS) {
-            if (!rows.get(0).cells().containsKey(column)) {
-                throw new BadTableException(file + " line 1: column " + column + " is missing");
-            }
-        }
         return rows;
-    }
-
-    private static StationDay day(TableRow row) {
-        OptionalDouble low = measured(row, "t_daily_min");
-        OptionalDouble high = measured(row, "t_daily_max");
-        Optional<TempRange> temps = low.isPresent() && high.isPresent()
-                ? Optional.of(new TempRange(low.getAsDouble(), high.getAsDouble()))
-                : Optional.empty();
-        DailyWeather.Sky sky = new DailyWeather.Sky(
-                measured(row, "solarad_daily"), humidity(row), OptionalDouble.empty());
-        return new StationDay(
-                new DailyWeather(date(row), temps, measured(row, "p_daily_calc"), sky),
-                measured(row, "soil_moisture_5_daily"),
-                measured(row, "soil_temp_5_daily"));
-    }
-
-    private static OptionalDouble humidity(TableRow row) {
-        OptionalDouble percent = measured(row, "rh_daily_avg");
-        return percent.isPresent()
-                ? OptionalDouble.of(percent.getAsDouble() / 100)
-                : OptionalDouble.empty();
-    }
-
-    private static LocalDate date(TableRow row) {
-        String text = row.text("lst_date");
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException e) {
-            throw new IllegalArgumentException(
-                    "lst_date is '" + text + "', must be a day, for instance 2020-07-31", e);
-        }
-    }
-
-    private static OptionalDouble measured(TableRow row, String column) {
-        if (row.cells().getOrDefault(column, "").isBlank()) {
-            return OptionalDouble.empty();
-        }
-        double value = row.number(column);
-        return value <= NOT_MEASURED ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private static List<StationDay> withoutGaps(TreeMap<LocalDate, StationDay> days) {

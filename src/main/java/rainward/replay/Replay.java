@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import rainward.farm.Require;
 import rainward.replay.crew.CrewSeason;
 import rainward.replay.crew.Policy;
@@ -26,6 +28,11 @@ public final class Replay {
 
     /** Weather that is needed after the season, for the last seed to come up [d]. */
     private static final int AFTER_DAYS = 45;
+
+    private static final int WHOLE_DAYS = RUN_UP_DAYS + SEASON_DAYS + AFTER_DAYS;
+
+    /** A day without a figure counts as dry, so a season needs most of them; chosen by us. */
+    private static final double LEAST_KNOWN = 2.0 / 3;
 
     private final Scene scene;
     private final List<Policy> policies;
@@ -53,22 +60,48 @@ public final class Replay {
      */
     public record Asked(StationYear year, LocalDate start, long seed) {
 
+        /** A season in the year that the middle of the weather lies in. */
+        public static Asked of(StationYear year, LocalDate start, long seed) {
+            StationDay middle = year.days().get(year.days().size() / 2);
+            return new Asked(year, start.withYear(middle.weather().day().getYear()), seed);
+        }
+
         /** As {@link SeasonResult#key}. */
         public String key() {
             return year.station() + " " + start + " " + seed;
         }
 
-        StationYear cut() {
+        /** Why its weather is not known well enough, in words; empty where it is. */
+        public Optional<String> lacks() {
+            List<StationDay> days = days();
+            long known =
+                    days.stream().filter(d -> d.weather().rainMm().isPresent()).count();
+            return days.size() == WHOLE_DAYS && known >= LEAST_KNOWN * WHOLE_DAYS
+                    ? Optional.empty()
+                    : Optional.of(String.format(
+                            Locale.ENGLISH,
+                            "%s from %s: rain is known on %d of the %d days around it, must be"
+                                    + " two in three",
+                            year.station(),
+                            start,
+                            known,
+                            WHOLE_DAYS));
+        }
+
+        private List<StationDay> days() {
             LocalDate from = start.minusDays(RUN_UP_DAYS);
-            LocalDate to = start.plusDays((long) SEASON_DAYS + AFTER_DAYS);
-            List<StationDay> days = year.days().stream()
+            LocalDate to = from.plusDays(WHOLE_DAYS);
+            return year.days().stream()
                     .filter(d -> !d.weather().day().isBefore(from)
                             && d.weather().day().isBefore(to))
                     .toList();
+        }
+
+        StationYear cut() {
+            List<StationDay> days = days();
             Require.that(
-                    days.size() == RUN_UP_DAYS + SEASON_DAYS + AFTER_DAYS,
-                    year.station() + ": the days from " + from + " to " + to
-                            + " are not all there");
+                    days.size() == WHOLE_DAYS,
+                    year.station() + ": the days around " + start + " are not all there");
             return new StationYear(year.station(), year.place(), days);
         }
     }
@@ -85,12 +118,7 @@ public final class Replay {
         for (long round = 0; asked.size() < count; round++) {
             for (LocalDate start : starts) {
                 for (StationYear year : years) {
-                    int of = year.days()
-                            .get(year.days().size() / 2)
-                            .weather()
-                            .day()
-                            .getYear();
-                    asked.add(new Asked(year, start.withYear(of), 11 + round));
+                    asked.add(Asked.of(year, start, 11 + round));
                 }
             }
         }

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.soil.verify.StationYear;
+import rainward.weather.climate.TempRange;
 
 /** Station files in the daily form of the US Climate Reference Network. */
 class StationFolderTest {
@@ -82,5 +84,70 @@ class StationFolderTest {
 
         assertThatThrownBy(() -> new StationFolder(folder).stations())
                 .hasMessageContaining("line 1: column latitude is missing");
+    }
+
+    private StationYear readWhole(String text) throws IOException {
+        Files.writeString(folder.resolve("Brook_Hill.csv"), text);
+        return new StationFolder(folder).stations().get(0);
+    }
+
+    /** Elements and units as the readme of GHCN-Daily gives them: PRCP, TMAX and TMIN in tenths. */
+    @Test
+    void ghcnDailyIsReadInTenths() throws IOException {
+        StationYear year = readWhole(
+                "\"STATION\",\"DATE\",\"LATITUDE\",\"LONGITUDE\",\"ELEVATION\",\"NAME\",\"PRCP\","
+                        + "\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\"\n"
+                        + "\"X1\",\"2019-07-01\",\"42.4\",\"-85.5\",\"270.1\",\"BROOK HILL, MI US\","
+                        + "\"  254\",\",,N\",\"  283\",\",,N\",\"  156\"\n"
+                        + "\"X1\",\"2019-07-02\",\"42.4\",\"-85.5\",\"270.1\",\"BROOK HILL, MI US\","
+                        + "\"\",\"\",\"-9999\",\"\",\"  156\"\n");
+
+        assertThat(year.place().longitudeDeg()).isEqualTo(-85.5);
+        assertThat(year.days().get(0).weather().rainMm()).hasValue(25.4);
+        assertThat(year.days().get(0).weather().temps()).hasValue(new TempRange(15.6, 28.3));
+        assertThat(year.days().get(1).weather().rainMm()).isEmpty();
+        assertThat(year.days().get(1).weather().temps()).isEmpty();
+    }
+
+    @Test
+    void ghcnDailyInWholeUnitsIsRefused() {
+        assertThatThrownBy(() -> readWhole("DATE,LATITUDE,LONGITUDE,PRCP,TMAX,TMIN\n"
+                        + "2019-07-01,42.4,-85.5,25.4,283,156\n"))
+                .hasMessageContaining("line 2, column PRCP is '25.4'")
+                .hasMessageContaining("whole number of tenths");
+    }
+
+    @Test
+    void ourOwnFormTakesBothUnits() throws IOException {
+        StationYear si = readWhole("day,latitude,longitude,rain_mm,low_c,high_c\n"
+                + "2019-07-01,42.4,-85.5,25.4,15,30\n2019-07-02,42.4,-85.5,0,15,30\n");
+        StationYear us = readWhole("day,latitude,longitude,rain_in,low_f,high_f\n"
+                + "2019-07-01,42.4,-85.5,1.0,59,86\n2019-07-02,42.4,-85.5,0,59,86\n");
+
+        assertThat(us.days()).isEqualTo(si.days());
+        assertThatThrownBy(() -> readWhole("day,latitude,longitude,rain_mm,high_c\n"
+                        + "2019-07-01,42.4,-85.5,25.4,30\n"))
+                .hasMessageContaining("column low_c or low_f is missing");
+    }
+
+    @Test
+    void aHeaderOfNoFormIsRefusedWithThoseThereAre() {
+        assertThatThrownBy(() -> readWhole("when,rain\n2019-07-01,3\n"))
+                .hasMessageContaining("line 1")
+                .hasMessageContaining("lst_date")
+                .hasMessageContaining("DATE (GHCN-Daily) or day");
+    }
+
+    @Test
+    void aFileOfManyYearsIsPartedByYear() throws IOException {
+        Files.writeString(
+                folder.resolve("a.csv"),
+                "day,latitude,longitude,rain_mm,low_c,high_c\n"
+                        + "2018-12-30,42.4,-85.5,0,1,2\n2018-12-31,42.4,-85.5,0,1,2\n"
+                        + "2019-01-01,42.4,-85.5,0,1,2\n2019-01-02,42.4,-85.5,3,1,2\n");
+
+        assertThat(new StationFolder(folder).years())
+                .extracting(y -> y.days().get(0).weather().day())
+                .containsExactly(LocalDate.of(2018, 12, 30), LocalDate.of(2019, 1, 1));
     }
 }

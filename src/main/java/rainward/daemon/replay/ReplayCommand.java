@@ -50,7 +50,11 @@ public final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            description = "Daily station files in the form of the US Climate Reference Network.")
+            description = {
+                "Daily station files (*.csv, one a station, of one year or many) in the form of",
+                "the US Climate Reference Network, of GHCN-Daily, or of our own: day, latitude,",
+                "longitude, rain_mm, low_c, high_c (or rain_in, low_f, high_f)."
+            })
     @Nullable
     Path data;
 
@@ -131,10 +135,26 @@ public final class ReplayCommand implements Callable<Integer> {
                     .toList();
         }
         try {
-            return new StationFolder(data).stations();
+            return whole(new StationFolder(data).years());
         } catch (BadTableException e) {
             throw Refusal.badInput(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Years in which every start can be run; what is left out is told. */
+    private List<StationYear> whole(List<StationYear> years) {
+        List<StationYear> whole = years.stream()
+                .filter(year -> STARTS.stream()
+                        .flatMap(start -> Replay.Asked.of(year, start, 0).lacks().stream())
+                        .peek(lack -> spec.commandLine().getErr().println("left out: " + lack))
+                        .findFirst()
+                        .isEmpty())
+                .toList();
+        if (whole.isEmpty()) {
+            throw Refusal.badInput(
+                    data + " holds no year that is whole from the end of April to late October.");
+        }
+        return whole;
     }
 
     private List<Policy> policies() {
