@@ -25,7 +25,7 @@ public final class CrewSeason {
     private static final Duration STEP = Duration.ofMinutes(15);
 
     /** Tries of the planner each time; a second of the service's thinking has 100 times more. */
-    public static final long TRIES = 1500;
+    public static final long TRIES = 6000;
 
     private final World world;
     private final Foreman foreman;

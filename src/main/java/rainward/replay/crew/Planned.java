@@ -2,6 +2,8 @@ package rainward.replay.crew;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +22,11 @@ import rainward.queue.search.Effort;
  */
 final class Planned implements Foreman {
 
-    /** A crew that is early goes on with what is due within this time. */
+    /** A crew that is early sets out for what it should leave for within this time. */
     private static final Duration EARLY = Duration.ofMinutes(60);
+
+    /** Nobody waits for so small a gain; chosen by us. */
+    private static final double AS_GOOD = 0.02;
 
     private final Rounds rounds;
     private final Policy policy;
@@ -73,11 +78,42 @@ final class Planned implements Foreman {
         return plan.stream()
                 .flatMap(p -> p.items().stream())
                 .filter(i -> i.hands().machine().equals(machine.name()))
-                .filter(i -> !i.work().from().isAfter(now.plus(EARLY)))
+                .filter(i -> !setsOut(i).isAfter(now.plus(EARLY)) || asGoodNow(i, now))
                 .sorted(Comparator.comparing(i -> i.work().from()))
                 .flatMap(i ->
                         open.stream().filter(work -> isFor(i, work)).map(work -> wanted(work, i)))
                 .toList();
+    }
+
+    /** Whoever has far to go leaves long before the work begins. */
+    private static Instant setsOut(PlanItem item) {
+        return item.work().from().minusSeconds(Math.round(3600 * item.drivingHours()));
+    }
+
+    /**
+     * The order waits for hours in which rain or wet ground is likely; a crew that sees that it can
+     * work goes on with the next of the day, but for seed that the order keeps for a better hour.
+     */
+    private boolean asGoodNow(PlanItem item, Instant now) {
+        PlanProblem asked = problem.orElseThrow();
+        ZoneId zone = asked.crew().zone();
+        if (!LocalDate.ofInstant(item.work().from(), zone).equals(LocalDate.ofInstant(now, zone))) {
+            return false;
+        }
+        int hour = (int) Duration.between(asked.horizon().from(), now).toHours();
+        return item.sowing()
+                .map(sowing -> worth(item, sowing, hour) >= sowing.worth() - AS_GOOD)
+                .orElse(true);
+    }
+
+    private double worth(PlanItem item, PlanItem.Sowing sowing, int hour) {
+        return problem.orElseThrow().jobs().stream()
+                .filter(job -> job.name().equals(item.place().field()))
+                .flatMap(job -> job.options().stream())
+                .filter(option -> option.mix().equals(sowing.mix()))
+                .mapToDouble(option -> option.worth()[hour])
+                .findFirst()
+                .orElse(0);
     }
 
     private static boolean isFor(PlanItem item, FieldWork work) {

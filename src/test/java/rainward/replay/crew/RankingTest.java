@@ -105,9 +105,11 @@ class RankingTest {
             first.finish(Worlds.five(2).plusSeconds(3600), Optional.of("any"));
         }
 
-        PlanProblem later = Rounds.since(
-                morning,
-                new Rounds.Asked(Worlds.five(2).plusSeconds(7200), fields, Optional.empty()));
+        PlanProblem later = new Rounds(WORLD)
+                .since(
+                        morning,
+                        new Rounds.Asked(
+                                Worlds.five(2).plusSeconds(7200), fields, Optional.empty()));
 
         assertThat(later.asOf()).isEqualTo(Worlds.five(2).plusSeconds(7200));
         assertThat(later.horizon()).isEqualTo(morning.horizon());
