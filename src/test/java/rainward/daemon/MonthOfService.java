@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import rainward.brief.post.OutboxRow;
 import rainward.daemon.board.OpenBoard;
@@ -45,7 +46,7 @@ final class MonthOfService implements AutoCloseable {
     private final Rounds rounds;
     private final TroubleDesk troubles;
     private final NightDesk night;
-    private volatile int turn;
+    private final AtomicInteger turn = new AtomicInteger();
 
     private MonthOfService(Path home, int days) throws IOException {
         turns = days * TURNS_A_DAY;
@@ -68,14 +69,14 @@ final class MonthOfService implements AutoCloseable {
     }
 
     private Instant now() {
-        return START.plus(TURN.multipliedBy(turn));
+        return START.plus(TURN.multipliedBy(turn.get()));
     }
 
     private synchronized LiveForecast.Fault fault() {
-        int day = turn / TURNS_A_DAY;
+        int day = turn.get() / TURNS_A_DAY;
         LiveForecast.Fault[] all = LiveForecast.Fault.values();
         // The first day is fair, and so is the last: who never had a forecast has none to keep.
-        boolean fair = day == 0 || turn > turns - TURNS_A_DAY;
+        boolean fair = day == 0 || turn.get() > turns - TURNS_A_DAY;
         boolean out = day % 10 == 2 || day % 10 == 5 || day % 10 == 6;
         return fair ? LiveForecast.Fault.NONE : out ? LiveForecast.Fault.DOWN : drawn(all);
     }
@@ -98,28 +99,28 @@ final class MonthOfService implements AutoCloseable {
     }
 
     private void tenMinutes() {
-        if (turn >= turns) {
+        if (turn.get() >= turns) {
             done.countDown();
             return;
         }
-        if (turn % TURNS_AN_HOUR == 0) {
+        if (turn.get() % TURNS_AN_HOUR == 0) {
             rounds.turn();
         }
         rounds.briefIfMissed();
         rounds.send();
         troubles.look();
         night.workIfDue();
-        if (turn % TURNS_A_DAY == 0) {
+        if (turn.get() % TURNS_A_DAY == 0) {
             tell();
         }
-        turn++;
+        turn.incrementAndGet();
     }
 
     private void tell() {
         System.gc();
         long heapKb = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1024;
-        System.out.println("day " + turn / TURNS_A_DAY + " " + heapKb + " " + residentKb() + " "
-                + openFiles() + " " + waiting());
+        System.out.println("day " + turn.get() / TURNS_A_DAY + " " + heapKb + " " + residentKb()
+                + " " + openFiles() + " " + waiting());
     }
 
     private long waiting() {
