@@ -14,6 +14,7 @@ import rainward.farm.Require;
 import rainward.farm.Roster;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
+import rainward.queue.problem.Fillings;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.weather.alert.PublicAlert;
@@ -35,6 +36,7 @@ import rainward.window.WindowRules;
  * @param weather by property; a property without a forecast keeps its past
  * @param rules how it is reckoned
  * @param memory what was given out and told before
+ * @param fillings how fields empty machines, by field, as far as that is known
  */
 public record CycleInput(
         Instant asOf,
@@ -42,7 +44,8 @@ public record CycleInput(
         List<FieldCase> fields,
         Map<String, PropertyWeather> weather,
         Rules rules,
-        Memory memory) {
+        Memory memory,
+        Map<String, Fillings> fillings) {
 
     /**
      * How far ahead the weather is drawn: seeding of the last planned day needs time to come up.
@@ -55,6 +58,18 @@ public record CycleInput(
     public CycleInput {
         fields = List.copyOf(fields);
         weather = Map.copyOf(weather);
+        fillings = Map.copyOf(fillings);
+    }
+
+    /** A round in which machines are filled by the ground that they work. */
+    public CycleInput(
+            Instant asOf,
+            Roster roster,
+            List<FieldCase> fields,
+            Map<String, PropertyWeather> weather,
+            Rules rules,
+            Memory memory) {
+        this(asOf, roster, fields, weather, rules, memory, Map.of());
     }
 
     ZoneId zone() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rainward.queue.problem.Fillings;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.problem.Standing;
@@ -52,7 +53,8 @@ record Planning(CycleInput input) {
                 options,
                 field.stopped().stopped(),
                 field.stopped().firmedByRain(),
-                input.rules().patient() ? kept(stands, patience) : Job.Kept.NOTHING);
+                input.rules().patient() ? kept(stands, patience) : Job.Kept.NOTHING,
+                input.fillings().getOrDefault(field.item().field().name(), Fillings.NONE));
     }
 
     private boolean inStock(StandOutlook stand) {

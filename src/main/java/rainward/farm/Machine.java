@@ -82,6 +82,9 @@ public record Machine(
      */
     public record Refill(double areaHa, Duration stop) {
 
+        /** Where nothing is said; common practice, no source. */
+        public static final Duration USUAL_STOP = Duration.ofMinutes(20);
+
         public Refill {
             Require.positive("refill areaHa", areaHa);
             Require.that(!stop.isNegative(), "refill stop is below zero");

@@ -1,12 +1,14 @@
 package rainward.daemon.office;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import rainward.cycle.Cycle;
 import rainward.cycle.CycleInput;
 import rainward.cycle.Outlook;
+import rainward.daemon.yard.SupplyDesk;
 import rainward.farm.Property;
 import rainward.queue.plan.Planner;
 import rainward.queue.problem.Plan;
@@ -65,7 +67,13 @@ public final class PlanningDesk {
                             AlertDesk.at(books, property.name())));
         }
         return new CycleInput(
-                now, office.roster(), books.cases(), weather, office.rules(), memory(books));
+                now,
+                office.roster(),
+                books.cases(),
+                weather,
+                office.rules(),
+                memory(books),
+                new SupplyDesk(office).fillings(books, LocalDate.ofInstant(now, office.zone())));
     }
 
     private static CycleInput.Memory memory(Books books) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.NearestName;
 import rainward.farm.Quantity;
@@ -18,6 +19,7 @@ import rainward.input.fertilizer.Blender;
 import rainward.input.fertilizer.Product;
 import rainward.input.lime.LimePlan;
 import rainward.input.lime.LimeQuality;
+import rainward.input.load.Supplies;
 import rainward.input.seed.SeedBoxes;
 import rainward.intake.InputTables;
 
@@ -94,11 +96,15 @@ record InputReader(InputTables tables, Set<String> species) {
         return box;
     }
 
-    private static Map<String, Double> spreaders(Section root, List<Machine> machines) {
-        Map<String, Double> all = new HashMap<>();
+    private static Map<String, Supplies.Spreader> spreaders(Section root, List<Machine> machines) {
+        Map<String, Supplies.Spreader> all = new HashMap<>();
         for (Section section : root.tables("spreader")) {
             String name = machine(section, machines);
-            all.put(name, section.amount("load", Bounds.Amount.given(Quantity.MASS, 50, 30_000)));
+            double loadKg = section.amount("load", Bounds.Amount.given(Quantity.MASS, 50, 30_000));
+            Optional<GeoPoint> loadsAt = section.has("loads_at")
+                    ? Optional.of(WorkReader.place(section.table("loads_at")))
+                    : Optional.empty();
+            all.put(name, new Supplies.Spreader(loadKg, loadsAt));
             section.end();
         }
         return all;

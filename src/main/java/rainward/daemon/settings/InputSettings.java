@@ -7,6 +7,7 @@ import rainward.input.fertilizer.Blender;
 import rainward.input.fertilizer.Product;
 import rainward.input.lime.LimePlan;
 import rainward.input.lime.LimeQuality;
+import rainward.input.load.Supplies;
 import rainward.input.seed.SeedBoxes;
 
 /**
@@ -34,12 +35,12 @@ public record InputSettings(
      * How machines carry.
      *
      * @param boxes seed boxes, by seeder
-     * @param spreaderKg a full load, by spreader [kg]
+     * @param spreaders how spreaders carry, by machine
      */
-    public record Gear(Map<String, SeedBoxes> boxes, Map<String, Double> spreaderKg) {
+    public record Gear(Map<String, SeedBoxes> boxes, Map<String, Supplies.Spreader> spreaders) {
         public Gear {
             boxes = Map.copyOf(boxes);
-            spreaderKg = Map.copyOf(spreaderKg);
+            spreaders = Map.copyOf(spreaders);
         }
     }
 

@@ -115,11 +115,10 @@ record WorkReader(ZoneId zone, Map<String, Species> species) {
                         "hitch",
                         Bounds.Span.usually(
                                 Duration.ofMinutes(15), Duration.ZERO, Duration.ofHours(4))),
-                place(section));
+                place(section.table("stands_at")));
     }
 
-    private static GeoPoint place(Section section) {
-        Section place = section.table("stands_at");
+    static GeoPoint place(Section place) {
         GeoPoint read = new GeoPoint(
                 place.number("latitude", new Bounds.Real(Optional.empty(), -90, 90)),
                 place.number("longitude", new Bounds.Real(Optional.empty(), -180, 180)));
@@ -132,14 +131,14 @@ record WorkReader(ZoneId zone, Map<String, Species> species) {
                 section.maybeAmount("refill_after", Bounds.Amount.given(Quantity.AREA, 0.1, 400));
         Optional<Duration> stop = section.maybeSpan(
                 "refill_stop",
-                Bounds.Span.usually(Duration.ofMinutes(20), Duration.ZERO, Duration.ofHours(4)));
+                Bounds.Span.usually(Machine.Refill.USUAL_STOP, Duration.ZERO, Duration.ofHours(4)));
         if (areaHa.isEmpty() && stop.isPresent()) {
             section.wrong(
                     "refill_after",
                     "must say after how much ground it is filled again, since"
                             + " refill_stop is given");
         }
-        return areaHa.map(area -> new Machine.Refill(area, stop.orElse(Duration.ofMinutes(20))));
+        return areaHa.map(area -> new Machine.Refill(area, stop.orElse(Machine.Refill.USUAL_STOP)));
     }
 
     private List<Person> people(Section root, List<Machine> machines) {

@@ -32,6 +32,16 @@ public final class Written {
             Map.entry("lbs/acre", "lb/ac"),
             Map.entry("miles", "mi"));
 
+    /**
+     * Big units of mass: a US short ton is 2,000 lb (NIST Handbook 44, appendix C), a tonne 1,000
+     * kg.
+     */
+    private static final Map<String, Big> BIG = Map.of(
+            "ton", new Big("lb", 2_000), "tons", new Big("lb", 2_000), "t", new Big("kg", 1_000));
+
+    /** So many of a unit. */
+    private record Big(String unit, double count) {}
+
     private static final Map<String, Duration> TIMES = Map.of(
             "s", Duration.ofSeconds(1),
             "min", Duration.ofMinutes(1),
@@ -61,9 +71,12 @@ public final class Written {
         }
         String unit = OTHER_SPELLINGS.getOrDefault(
                 parts.group(2).toLowerCase(Locale.ROOT), parts.group(2));
-        return UnitSystem.of(quantity, unit)
-                .map(units -> new Given(
-                        units.inside(quantity, Double.parseDouble(parts.group(1))), units));
+        Big big = quantity == Quantity.MASS
+                ? BIG.getOrDefault(unit, new Big(unit, 1))
+                : new Big(unit, 1);
+        double number = Double.parseDouble(parts.group(1)) * big.count();
+        return UnitSystem.of(quantity, big.unit())
+                .map(units -> new Given(units.inside(quantity, number), units));
     }
 
     /** A length of time: {@code 20 s}, {@code 90 min}, {@code 4 h}, {@code 2 d}. */

@@ -19,6 +19,7 @@ import rainward.farm.MixComponent;
 import rainward.farm.Operation;
 import rainward.farm.UnitSystem;
 import rainward.input.Gap;
+import rainward.input.load.FillCount;
 import rainward.input.load.LoadSheet;
 import rainward.input.load.Supplies;
 import rainward.input.record.Applied;
@@ -31,6 +32,7 @@ import rainward.input.stock.Stock;
 import rainward.input.stock.StockEntry;
 import rainward.intake.InputTables;
 import rainward.intake.TableFolder;
+import rainward.queue.problem.Fillings;
 import rainward.queue.problem.Plan;
 import rainward.store.Books;
 import rainward.store.ledger.LedgerLine;
@@ -135,6 +137,14 @@ public final class SupplyDesk {
         return new Given(supplies(books, spread), spread);
     }
 
+    /** How fields empty machines, by field: the count that load sheets show. */
+    public Map<String, Fillings> fillings(Books books, LocalDate day) {
+        Supplies supplies = given(books, day).supplies();
+        FillCount count = new FillCount(supplies);
+        return supplies.fields().values().stream()
+                .collect(Collectors.toMap(Field::name, count::of));
+    }
+
     private Supplies supplies(Books books, List<FieldSpread> spread) {
         Map<String, Field> fields = books.fields().all().stream()
                 .collect(Collectors.toMap(Field::name, Function.identity()));
@@ -148,7 +158,7 @@ public final class SupplyDesk {
                 spreads,
                 new Supplies.Gear(
                         inputs.gear().boxes(),
-                        inputs.gear().spreaderKg(),
+                        inputs.gear().spreaders(),
                         tables.bulkDensity(),
                         settings(books)));
     }

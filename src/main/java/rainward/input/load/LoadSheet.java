@@ -46,7 +46,7 @@ public record LoadSheet(
                 .forEach(item -> byMachine
                         .computeIfAbsent(item.hands().machine(), m -> new ArrayList<>())
                         .add(item));
-        MachineLoader loader = new MachineLoader(supplies);
+        MachineLoader loader = new MachineLoader(supplies, plan.items());
         List<MachineSheet> machines =
                 byMachine.values().stream().map(loader::sheet).toList();
         return new LoadSheet(
@@ -90,6 +90,11 @@ public record LoadSheet(
             fills = List.copyOf(fills);
         }
 
+        /** Loads of the day. */
+        public int loads() {
+            return lines.stream().mapToInt(Line::loads).sum();
+        }
+
         /**
          * Share to bring beyond what a line takes: for seed the usual spare, or what stays in the
          * boxes where that is more; lime and fertilizer are loaded to the weight.
@@ -123,18 +128,36 @@ public record LoadSheet(
      *
      * @param item of the plan
      * @param areaHa worked in it [ha]
-     * @param amounts that go on the ground; empty where none or not known
-     * @param loads of the spreader; 0 where it does not spread or its size is not known
+     * @param passes over the ground; empty where nothing goes on it or not known
      * @param setting to start from, on a seeding line
      */
     public record Line(
-            PlanItem item,
-            double areaHa,
-            List<Amount> amounts,
-            int loads,
-            Optional<StartingSetting> setting) {
+            PlanItem item, double areaHa, List<Pass> passes, Optional<StartingSetting> setting) {
 
         public Line {
+            passes = List.copyOf(passes);
+        }
+
+        /** All that goes on the ground. */
+        public List<Amount> amounts() {
+            return passes.stream().flatMap(pass -> pass.amounts().stream()).toList();
+        }
+
+        /** Loads of the spreader; 0 where it does not spread or its size is not known. */
+        public int loads() {
+            return passes.stream().mapToInt(Pass::loads).sum();
+        }
+    }
+
+    /**
+     * What goes over the ground at once.
+     *
+     * @param amounts that go together; not empty
+     * @param loads of the spreader; 0 where it does not spread or its size is not known
+     */
+    public record Pass(List<Amount> amounts, int loads) {
+
+        public Pass {
             amounts = List.copyOf(amounts);
         }
     }

@@ -68,6 +68,7 @@ public final class LoadText {
         head(machine.machine().toUpperCase(Locale.ROOT));
         machine.lines().forEach(this::line);
         machine.fills().forEach(this::fill);
+        LoadWords.allLoads(machine).ifPresent(all -> put("  " + all, ""));
     }
 
     private void line(Line line) {
@@ -80,7 +81,7 @@ public final class LoadText {
                         + units.area(line.areaHa()) + ", " + line.item().hands().person(),
                 "         ");
         if (!line.amounts().isEmpty()) {
-            put("         " + amounts(line), "         ");
+            put("         " + words.amounts(line), "         ");
         }
         line.setting()
                 .ifPresent(setting -> put(
@@ -90,11 +91,6 @@ public final class LoadText {
                                 setting.settingIndex(),
                                 setting.sureness().words()),
                         "         "));
-    }
-
-    private String amounts(Line line) {
-        String all = words.amounts(line);
-        return line.loads() > 0 ? all + ", in " + LoadWords.loads(line.loads()) : all;
     }
 
     private void fill(Fill fill) {

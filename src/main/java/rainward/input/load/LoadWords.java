@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rainward.farm.Operation;
 import rainward.farm.Quantity;
@@ -41,9 +42,30 @@ public record LoadWords(UnitSystem units, ZoneId zone) {
 
     /** What goes on for a line of work; a spreader is set by its rate, so that is said too. */
     public String amounts(LoadSheet.Line line) {
-        return line.amounts().stream()
-                .map(amount -> amount.what() + " " + mass(amount.massKg()) + rate(line, amount))
-                .collect(Collectors.joining(", "));
+        return line.passes().stream()
+                .map(pass -> pass(line, pass))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String pass(LoadSheet.Line line, LoadSheet.Pass pass) {
+        boolean blend = pass.loads() > 0 && pass.amounts().size() > 1;
+        return pass.amounts().stream()
+                        .map(amount ->
+                                amount.what() + " " + mass(amount.massKg()) + rate(line, amount))
+                        .collect(Collectors.joining(", "))
+                + (blend ? ", blended," : "")
+                + (pass.loads() > 0 ? " in " + loads(pass.loads()) : "");
+    }
+
+    /** 17 loads in all, where a machine spreads; of what is not known none are counted. */
+    public static Optional<String> allLoads(LoadSheet.MachineSheet machine) {
+        boolean known = machine.lines().stream()
+                .filter(line -> line.item().place().operation() == Operation.SPREAD)
+                .noneMatch(line -> line.passes().isEmpty());
+        return machine.loads() > 0
+                ? Optional.of(
+                        loads(machine.loads()) + (known ? " in all" : " in all, as far as known"))
+                : Optional.empty();
     }
 
     private String rate(LoadSheet.Line line, LoadSheet.Amount amount) {

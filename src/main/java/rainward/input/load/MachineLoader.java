@@ -10,6 +10,7 @@ import rainward.input.Gap;
 import rainward.input.load.LoadSheet.Amount;
 import rainward.input.load.LoadSheet.Line;
 import rainward.input.load.LoadSheet.MachineSheet;
+import rainward.input.load.LoadSheet.Pass;
 import rainward.input.seed.Fill;
 import rainward.input.seed.Route;
 import rainward.input.seed.SeedBoxes;
@@ -22,10 +23,17 @@ import rainward.queue.problem.PlanItem;
 /** Works out the day of one machine after another, and gathers what it could not work out. */
 final class MachineLoader {
     private final Supplies supplies;
+    private final List<PlanItem> all;
     private final List<Gap> gaps = new ArrayList<>();
 
-    MachineLoader(Supplies supplies) {
+    /**
+     * A loader for machines of one plan.
+     *
+     * @param all items of the plan, on whatever day
+     */
+    MachineLoader(Supplies supplies, List<PlanItem> all) {
         this.supplies = supplies;
+        this.all = List.copyOf(all);
     }
 
     List<Gap> gaps() {
@@ -49,38 +57,53 @@ final class MachineLoader {
     private Line line(PlanItem item, Field field, List<Fill.Leg> legs) {
         double areaHa = field.areaHa() * item.shareFraction();
         if (item.place().operation() == Operation.SPREAD) {
-            return spreading(item, areaHa);
+            return spreading(item, field, areaHa);
         }
         return item.sowing()
                 .flatMap(sowing -> sowing(item, field, areaHa))
                 .map(sowing -> seeding(item, sowing, legs))
-                .orElseGet(() -> new Line(item, areaHa, List.of(), 0, Optional.empty()));
+                .orElseGet(() -> new Line(item, areaHa, List.of(), Optional.empty()));
     }
 
-    private Line spreading(PlanItem item, double areaHa) {
-        String field = item.place().field();
-        List<Amount> amounts = supplies.spreads().getOrDefault(field, List.of()).stream()
-                .map(spread -> new Amount(spread.product(), spread.rateKgPerHa() * areaHa))
+    private Line spreading(PlanItem item, Field field, double areaHa) {
+        List<Pass> passes = supplies.passes(field.name()).stream()
+                .map(pass -> pass(item, field, pass))
                 .toList();
-        if (amounts.isEmpty()) {
+        if (passes.isEmpty()) {
             gaps.add(new Gap(
-                    field,
+                    field.name(),
                     "no lime or fertilizer is worked out for " + item.place().stage(),
                     "enter its soil test, or what to spread"));
         }
-        return new Line(item, areaHa, amounts, loads(item, amounts), Optional.empty());
+        return new Line(item, areaHa, passes, Optional.empty());
     }
 
-    /** Products are spread one after the other, each in loads of its own. */
-    private int loads(PlanItem item, List<Amount> amounts) {
+    private Pass pass(PlanItem item, Field field, List<Supplies.Spread> spreads) {
+        double areaHa = field.areaHa() * item.shareFraction();
+        double passKg = field.areaHa()
+                * spreads.stream().mapToDouble(Supplies.Spread::rateKgPerHa).sum();
         String machine = item.hands().machine();
-        return known(
-                        Optional.ofNullable(supplies.gear().spreaderKg().get(machine)),
+        int loads = known(
+                        Optional.ofNullable(supplies.gear().spreaders().get(machine)),
                         new Gap(machine, "size of its load is not known", "weigh a full load"))
-                .map(mostKg -> amounts.stream()
-                        .mapToInt(a -> (int) Math.ceil(a.massKg() / mostKg - 1e-9))
-                        .sum())
+                .map(spreader ->
+                        FillCount.loads(spreader, passKg, doneBefore(item), item.shareFraction()))
                 .orElse(0);
+        return new Pass(
+                spreads.stream()
+                        .map(spread -> new Amount(spread.product(), spread.rateKgPerHa() * areaHa))
+                        .toList(),
+                loads);
+    }
+
+    /** Share of the field that is done by the start of an item; what is done now is in no item. */
+    private double doneBefore(PlanItem item) {
+        double from = all.stream()
+                .filter(other -> other.place().equals(item.place()))
+                .filter(other -> !other.work().from().isBefore(item.work().from()))
+                .mapToDouble(PlanItem::shareFraction)
+                .sum();
+        return Math.max(0, 1 - from);
     }
 
     private Optional<Sowing> sowing(PlanItem item, Field field, double areaHa) {
@@ -120,7 +143,11 @@ final class MachineLoader {
                 .filter(part -> part.bulkKg().isPresent())
                 .map(part -> new Amount(part.species(), part.bulkKg().getAsDouble()))
                 .toList();
-        return new Line(item, sowing.areaHa(), amounts, 0, setting);
+        return new Line(
+                item,
+                sowing.areaHa(),
+                amounts.isEmpty() ? List.of() : List.of(new Pass(amounts, 0)),
+                setting);
     }
 
     private Optional<Fill.Leg> leg(SeedNeed need, double rateKgPerHa) {

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rainward.farm.Field;
+import rainward.farm.GeoPoint;
 import rainward.farm.Require;
 import rainward.farm.Roster;
 import rainward.input.seed.BulkDensity;
@@ -42,6 +44,16 @@ public record Supplies(
                 .collect(Collectors.toMap(SeedLot::species, lot -> lot.tag().orElseThrow()));
     }
 
+    /** What goes over a field in each pass: what is blended together, all else alone. */
+    List<List<Spread>> passes(String field) {
+        List<Spread> all = spreads.getOrDefault(field, List.of());
+        Stream<List<Spread>> alone =
+                all.stream().filter(spread -> !spread.blended()).map(List::of);
+        List<Spread> blend = all.stream().filter(Spread::blended).toList();
+        return Stream.concat(alone, Stream.of(blend).filter(pass -> !pass.isEmpty()))
+                .toList();
+    }
+
     Optional<Field> field(String name) {
         return Optional.ofNullable(fields.get(name));
     }
@@ -51,8 +63,9 @@ public record Supplies(
      *
      * @param product its name
      * @param rateKgPerHa as spread [kg/ha]
+     * @param blended true where it goes out in one pass with the others of the field's blend
      */
-    public record Spread(String product, double rateKgPerHa) {
+    public record Spread(String product, double rateKgPerHa, boolean blended) {
 
         public Spread {
             Require.named("product", product);
@@ -61,23 +74,35 @@ public record Supplies(
     }
 
     /**
+     * How a spreader carries.
+     *
+     * @param loadKg a full load [kg]
+     * @param loadsAt where it is filled; empty: at the field
+     */
+    public record Spreader(double loadKg, Optional<GeoPoint> loadsAt) {
+
+        public Spreader {
+            Require.positive("loadKg", loadKg);
+        }
+    }
+
+    /**
      * Machines as they carry and meter.
      *
      * @param boxes seed boxes, by seeder
-     * @param spreaderKg most that a spreader carries, by machine [kg]
+     * @param spreaders how spreaders carry, by machine
      * @param density of seed in bulk
      * @param settings tried before
      */
     public record Gear(
             Map<String, SeedBoxes> boxes,
-            Map<String, Double> spreaderKg,
+            Map<String, Spreader> spreaders,
             BulkDensity density,
             List<SettingRecord> settings) {
 
         public Gear {
             boxes = Map.copyOf(boxes);
-            spreaderKg = Map.copyOf(spreaderKg);
-            spreaderKg.forEach((machine, mass) -> Require.positive(machine + " load in kg", mass));
+            spreaders = Map.copyOf(spreaders);
             settings = List.copyOf(settings);
         }
     }

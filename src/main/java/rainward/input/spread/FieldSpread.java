@@ -54,11 +54,11 @@ public record FieldSpread(
         return Stream.concat(
                         lime.stream()
                                 .filter(dose -> dose.nowKgPerHa() > 0)
-                                .map(dose ->
-                                        new Supplies.Spread(dose.lime().name(), dose.nowKgPerHa())),
+                                .map(dose -> new Supplies.Spread(
+                                        dose.lime().name(), dose.nowKgPerHa(), false)),
                         blend.parts().stream()
                                 .map(part -> new Supplies.Spread(
-                                        part.product().name(), part.rateKgPerHa())))
+                                        part.product().name(), part.rateKgPerHa(), true)))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import rainward.farm.Machine;
 import rainward.farm.Stage;
 import rainward.farm.StageRecord;
 import rainward.queue.pace.WorkTime;
+import rainward.queue.problem.Filling;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
@@ -91,8 +92,8 @@ final class StageRules {
                 faults.add(who + " rests for too long before " + part.work());
             }
         }
-        Duration needed = Duration.ofMinutes(
-                WorkTime.minutes(machine(first), job.field().field().areaHa()));
+        Duration needed = Duration.ofMinutes(WorkTime.minutes(
+                machine(first), job.field().field().areaHa(), filling(job, first)));
         if (going(job, first)) {
             if (worked.compareTo(needed) > 0) {
                 faults.add(who + " takes longer than from its start");
@@ -109,6 +110,12 @@ final class StageRules {
     private static boolean tooLongAPause(PlanItem before, PlanItem after) {
         Duration pause = Duration.between(before.work().to(), after.work().from());
         return pause.compareTo(GREATEST_PAUSE) > 0;
+    }
+
+    private static Optional<Filling> filling(Job job, PlanItem item) {
+        Map<String, Filling> machines =
+                job.fillings().known().getOrDefault(item.place().operation(), Map.of());
+        return Optional.ofNullable(machines.get(item.hands().machine()));
     }
 
     private Machine machine(PlanItem item) {

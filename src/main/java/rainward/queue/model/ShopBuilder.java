@@ -116,7 +116,8 @@ public final class ShopBuilder {
         return machine.map(m -> {
             Task whole = task(stages, stages.goingIndex());
             int left = UnderWay.minutesLeft(
-                    WorkTime.minutes(m, stages.job().field().field().areaHa()),
+                    WorkTime.minutes(
+                            m, stages.job(), stages.stage(stages.goingIndex()).operation()),
                     record,
                     problem.asOf());
             List<Task.Hand> hands = whole.hands().stream()
@@ -183,7 +184,7 @@ public final class ShopBuilder {
             if (!machine.operations().contains(stage.operation())) {
                 continue;
             }
-            int work = WorkTime.minutes(machine, job.field().field().areaHa());
+            int work = WorkTime.minutes(machine, job, stage.operation());
             for (int p = 0; p < people.size(); p++) {
                 if (drivers.may(m, p)) {
                     hands.add(new Task.Hand(m, p, work, open(p, closed)));

@@ -21,6 +21,7 @@ import rainward.farm.Require;
  * @param firmedByRain hours of the horizon in which seeding may end so that, at the chosen
  *     confidence, a fair rain firms the seedbed in time
  * @param kept what it is worth where its seed is kept for days after those planned
+ * @param fillings how it empties machines, as far as that is known
  */
 public record Job(
         FieldCase field,
@@ -29,7 +30,8 @@ public record Job(
         List<MixOption> options,
         Map<Operation, BitSet> stopped,
         BitSet firmedByRain,
-        Kept kept) {
+        Kept kept,
+        Fillings fillings) {
 
     public Job {
         options = List.copyOf(options);
@@ -45,7 +47,7 @@ public record Job(
             List<MixOption> options,
             Map<Operation, BitSet> stopped,
             BitSet firmedByRain) {
-        this(field, recipe, arrival, options, stopped, firmedByRain, Kept.NOTHING);
+        this(field, recipe, arrival, options, stopped, firmedByRain, Kept.NOTHING, Fillings.NONE);
     }
 
     /** A field whose seedbed no rain will firm. */
@@ -72,7 +74,13 @@ public record Job(
                 options,
                 stopped,
                 firmedByRain,
-                kept);
+                kept,
+                fillings);
+    }
+
+    /** The same field where it is known how it empties machines. */
+    public Job filling(Fillings others) {
+        return new Job(field, recipe, arrival, options, stopped, firmedByRain, kept, others);
     }
 
     /** Priority x area, what worth is multiplied with [ha]. */

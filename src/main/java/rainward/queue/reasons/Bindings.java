@@ -7,10 +7,13 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import rainward.farm.Machine;
+import rainward.farm.Operation;
 import rainward.farm.Stage;
 import rainward.farm.StageRecord;
 import rainward.farm.Window;
 import rainward.queue.model.Shifts;
+import rainward.queue.pace.WorkTime;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
@@ -34,6 +37,28 @@ final class Bindings {
     }
 
     ItemReason of(Job job, PlanItem item) {
+        ItemReason why = why(job, item);
+        return new ItemReason(item, why.binding(), why.words() + filling(job, item));
+    }
+
+    /** How the field's rates empty the machine, where that takes a part of the time. */
+    private String filling(Job job, PlanItem item) {
+        Operation operation = item.place().operation();
+        Optional<Machine> machine = problem.crew().machines().stream()
+                .filter(m -> m.name().equals(item.hands().machine()))
+                .findFirst();
+        if (operation != Operation.SPREAD || machine.isEmpty()) {
+            return "";
+        }
+        return job.fillings()
+                .of(machine.get(), operation)
+                .map(f -> "; " + Math.round(f.fills()) + (f.fills() > 1 ? " loads" : " load")
+                        + " over the whole field, "
+                        + WorkTime.stopping(machine.get(), f).toMinutes() + " min to fill")
+                .orElse("; loads are not known, so they are taken by the ground it works");
+    }
+
+    private ItemReason why(Job job, PlanItem item) {
         Instant start = item.work().from();
         Instant departure = start.minus(driving(item));
         Stage stage = stage(job, item);

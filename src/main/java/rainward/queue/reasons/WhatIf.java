@@ -133,7 +133,10 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
                 .forEach(m -> machines.add(named(m, added)));
         List<Person> people =
                 crew.people().stream().map(p -> alsoRuns(p, name, added)).toList();
-        return crew(people, machines);
+        List<Job> jobs = problem.jobs().stream()
+                .map(j -> j.filling(j.fillings().alsoOf(name, added)))
+                .toList();
+        return new WhatIf(problem.withJobs(jobs), faults).crew(people, machines);
     }
 
     private List<String> names() {

@@ -210,7 +210,7 @@ public final class CrewSeason {
         double minutes = Duration.between(from, end).toSeconds() / 60.0;
         FieldWork work = item.work();
         String field = work.field().name();
-        double whole = WorkTime.minutes(rig.machine, work.field().areaHa())
+        double whole = WorkTime.minutes(rig.machine, work.field().areaHa(), Optional.empty())
                 * world.luck().slowness(field, work.nextStage().name());
         workedHours += minutes / 60;
         if (work.work(minutes, whole)) {

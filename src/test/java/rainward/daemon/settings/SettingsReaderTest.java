@@ -15,6 +15,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Assumptions;
@@ -22,10 +23,12 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rainward.brief.post.Recipient;
+import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.farm.Window;
+import rainward.input.load.Supplies;
 import rainward.window.QuietHours;
 import rainward.window.WindowRules;
 
@@ -235,6 +238,35 @@ class SettingsReaderTest {
                     .replace("speed = \"4 mph\"", lines.get(2));
             Path file = Files.writeString(folder.resolve("rainward.toml"), text);
             return Crews.usable(file).work().crew().machines().get(0);
+        }
+
+        /** A short ton is 2,000 lb of 0.45359237 kg. */
+        @Test
+        void aSpreadersLoadIsTakenInPoundsTonsOrTonnes() throws IOException {
+            for (String load : List.of("9000 lb", "4.5 tons", "4.08233133 t", "4082.33133 kg")) {
+                assertThat(spreader("load = \"" + load + "\"").loadKg())
+                        .as(load)
+                        .isCloseTo(9_000 * 0.453_592_37, within(1e-5));
+            }
+        }
+
+        @Test
+        void aSpreaderLoadsAtTheFieldUnlessAPlaceIsGiven() throws IOException {
+            assertThat(spreader("load = \"4 tons\"").loadsAt()).isEmpty();
+            assertThat(spreader("load = \"4 tons\"\n"
+                                    + "loads_at = { latitude = 42.1, longitude = -84.5 }")
+                            .loadsAt())
+                    .contains(new GeoPoint(42.1, -84.5));
+        }
+
+        private Supplies.Spreader spreader(String written) throws IOException {
+            String machine =
+                    Crews.usable(Crews.USABLE).work().crew().machines().get(0).name();
+            String text = Files.readString(Crews.USABLE) + "\n[[spreader]]\nmachine = \"" + machine
+                    + "\"\n" + written + "\n";
+            Path file = Files.writeString(folder.resolve("rainward.toml"), text);
+            return Objects.requireNonNull(
+                    Crews.usable(file).inputs().gear().spreaders().get(machine));
         }
 
         @Test

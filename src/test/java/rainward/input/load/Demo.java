@@ -149,7 +149,7 @@ final class Demo {
                         "turnip", lot("turnip", 1, 1.5, 0.9),
                         "rape", lot("rape", 1, 0, 0.8),
                         "oats", new SeedLot("oats", Optional.empty(), Us.kg(50), 12, 0)),
-                Map.of("Mill 1", List.of(new Supplies.Spread("ag lime", Us.kgPerHa(4_000)))),
+                Map.of("Mill 1", List.of(new Supplies.Spread("ag lime", Us.kgPerHa(4_000), false))),
                 gear());
     }
 
@@ -167,7 +167,7 @@ final class Demo {
                 new SeedBoxes(List.of(new SeedBoxes.Box(1.8, 18), new SeedBoxes.Box(1.8, 18)), 0.1);
         return new Supplies.Gear(
                 Map.of("roller seeder", boxes),
-                Map.of("spreader", Us.kg(6_000)),
+                Map.of("spreader", new Supplies.Spreader(Us.kg(6_000), Optional.empty())),
                 new BulkDensity(Map.of("turnip", 640.0, "rape", 640.0)),
                 List.of(new SettingRecord(
                         "roller seeder",

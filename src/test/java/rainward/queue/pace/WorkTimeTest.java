@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.queue.plan.SmallFarm;
+import rainward.queue.problem.Filling;
 
 class WorkTimeTest {
 
@@ -47,7 +48,7 @@ class WorkTimeTest {
         Machine machine = machine(
                 new Machine.WorkPace(widthFt * M_PER_FT, mph * KM_PER_MILE, efficiency, 0),
                 Optional.empty());
-        double hours = WorkTime.hours(machine, 100 * HA_PER_ACRE);
+        double hours = WorkTime.hours(machine, 100 * HA_PER_ACRE, Optional.empty());
         assertThat(100 / hours).isCloseTo(acresPerH, within(0.06));
     }
 
@@ -55,8 +56,10 @@ class WorkTimeTest {
     void smallFieldsTurnMoreForTheirArea() {
         Machine machine = machine(new Machine.WorkPace(2, 5, 1, 0.5), Optional.empty());
         // 1 ha is a square of 100 m: 50 passes of 2 m, half a minute each, beside one hour of work.
-        assertThat(WorkTime.hours(machine, 1)).isCloseTo(1 + 25 / 60.0, within(1e-9));
-        assertThat(WorkTime.hours(machine, 0.25) * 4).isGreaterThan(WorkTime.hours(machine, 1));
+        assertThat(WorkTime.hours(machine, 1, Optional.empty()))
+                .isCloseTo(1 + 25 / 60.0, within(1e-9));
+        assertThat(WorkTime.hours(machine, 0.25, Optional.empty()) * 4)
+                .isGreaterThan(WorkTime.hours(machine, 1, Optional.empty()));
     }
 
     @Test
@@ -64,14 +67,33 @@ class WorkTimeTest {
         Machine machine = machine(
                 new Machine.WorkPace(2, 5, 1, 0),
                 Optional.of(new Machine.Refill(2, Duration.ofMinutes(30))));
-        assertThat(WorkTime.hours(machine, 4)).isCloseTo(4 + 1, within(1e-9));
+        assertThat(WorkTime.hours(machine, 4, Optional.empty())).isCloseTo(4 + 1, within(1e-9));
+    }
+
+    /** By hand: two passes of an hour, three stops of half an hour, twenty minutes of road. */
+    @Test
+    void whereLoadsAreKnownTheyDecideAndNotTheArea() {
+        Machine spreader = machine(
+                new Machine.WorkPace(2, 5, 1, 0),
+                Optional.of(new Machine.Refill(4, Duration.ofMinutes(30))));
+        Filling loads = new Filling(2, 3, Duration.ofMinutes(20));
+        assertThat(WorkTime.hours(spreader, 1, Optional.of(loads)))
+                .isCloseTo(2 + 1.5 + 1 / 3.0, within(1e-9));
+        assertThat(WorkTime.hours(spreader, 1, Optional.empty())).isCloseTo(1.125, within(1e-9));
+    }
+
+    @Test
+    void aMachineWithoutAStopOfItsOwnTakesTheUsualOne() {
+        Machine plain = machine(new Machine.WorkPace(2, 5, 1, 0), Optional.empty());
+        Filling loads = new Filling(1, 3, Duration.ZERO);
+        assertThat(WorkTime.hours(plain, 1, Optional.of(loads))).isCloseTo(2, within(1e-9));
     }
 
     @Test
     void minutesAreRoundedUp() {
         Machine machine = machine(new Machine.WorkPace(2, 5, 1, 0), Optional.empty());
-        assertThat(WorkTime.minutes(machine, 1)).isEqualTo(60);
-        assertThat(WorkTime.minutes(machine, 1.001)).isEqualTo(61);
-        assertThat(WorkTime.minutes(machine, 1e-6)).isEqualTo(1);
+        assertThat(WorkTime.minutes(machine, 1, Optional.empty())).isEqualTo(60);
+        assertThat(WorkTime.minutes(machine, 1.001, Optional.empty())).isEqualTo(61);
+        assertThat(WorkTime.minutes(machine, 1e-6, Optional.empty())).isEqualTo(1);
     }
 }

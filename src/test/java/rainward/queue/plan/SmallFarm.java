@@ -31,6 +31,7 @@ import rainward.farm.SoilTexture;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.Window;
+import rainward.queue.problem.Fillings;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
@@ -114,6 +115,7 @@ public final class SmallFarm {
         public final Map<Operation, BitSet> stopped = new EnumMap<>(Operation.class);
         public BitSet firmed = new BitSet();
         public Job.Kept kept = Job.Kept.NOTHING;
+        public Fillings fillings = Fillings.NONE;
 
         public Plot stop(Operation operation, int fromHour, int toHour) {
             stopped.computeIfAbsent(operation, o -> new BitSet()).set(fromHour, toHour);
@@ -137,7 +139,8 @@ public final class SmallFarm {
                     List.of(new Job.MixOption("brassica", worths, worths)),
                     stopped,
                     firmed,
-                    kept);
+                    kept,
+                    fillings);
         }
     }
 

@@ -7,6 +7,7 @@ import com.google.ortools.sat.CpSolverStatus;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -38,8 +39,9 @@ class SolverTest {
         PlanProblem day = GeneratedDays.day(kind, seed, 2 * fields, 1);
         List<Job> jobs = day.jobs().stream()
                 .filter(j -> day.crew().machines().stream()
-                        .allMatch(m -> WorkTime.minutes(m, j.field().field().areaHa())
-                                <= OpenTime.IN_ONE_GO_MINUTES))
+                        .allMatch(m ->
+                                WorkTime.minutes(m, j.field().field().areaHa(), Optional.empty())
+                                        <= OpenTime.IN_ONE_GO_MINUTES))
                 .limit(fields)
                 .collect(Collectors.toList());
         CrewHours hours = day.crew().hours();

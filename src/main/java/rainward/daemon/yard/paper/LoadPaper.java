@@ -86,6 +86,7 @@ public final class LoadPaper {
                         setting.sureness().words()))
                 .distinct()
                 .forEach(paper::text);
+        LoadWords.allLoads(machine).ifPresent(all -> paper.text(all + "."));
         if (!machine.fills().isEmpty()) {
             paper.table(
                     new float[] {0.6f, 4, 3, 2, 5},
@@ -96,13 +97,12 @@ public final class LoadPaper {
 
     private List<String> line(LoadSheet.Line line) {
         String mix = line.item().sowing().map(sowing -> sowing.mix() + ": ").orElse("");
-        String loads = line.loads() > 0 ? ", " + LoadWords.loads(line.loads()) : "";
         return List.of(
                 words.hour(line.item().work().from()),
                 line.item().place().field() + ", " + line.item().place().property(),
                 line.item().place().stage(),
                 units.area(line.areaHa()),
-                mix + words.amounts(line) + loads);
+                mix + words.amounts(line));
     }
 
     private List<String> fill(Fill fill) {
