@@ -261,7 +261,7 @@ public record TodayPage(
                         Frame.fieldPath(l.place().field()),
                         words.later(l))));
         return new Rest(
-                brief.changes().stream().limit(MOST_LATER).map(words::change).toList(),
+                words.changes().stream().limit(MOST_LATER).toList(),
                 listed,
                 later.size() - listed.size(),
                 leftOut(words, true),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rainward.brief.Literal;
 import rainward.brief.Orders;
@@ -51,7 +52,9 @@ final class OrderBook {
     private FieldLine line(List<PlanItem> items) {
         PlanItem first = items.get(0);
         String name = first.place().field();
-        String reason = outlook.field(name).map(f -> f.readiness().because()).orElse("");
+        String because = outlook.field(name).map(f -> f.readiness().because()).orElse("");
+        Optional<String> keptBack = outlook.plan().whyLeftOut(name);
+        String reason = keptBack.orElse(because);
         return new FieldLine(
                 first.rank(),
                 place(name, first.place().property()),
@@ -96,8 +99,11 @@ final class OrderBook {
                 .orElse(false);
     }
 
+    /** A field that is made ready without being seeded stands in the order, and says so there. */
     private List<Orders.LeftOut> leftOut() {
+        Set<String> worked = byField().keySet();
         return outlook.plan().leftOut().stream()
+                .filter(left -> !worked.contains(left.field()))
                 .map(left -> new Orders.LeftOut(
                         place(left.field(), property(left.field())), Literal.of(left.why())))
                 .toList();

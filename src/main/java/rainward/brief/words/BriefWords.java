@@ -101,7 +101,7 @@ public final class BriefWords {
             return List.of("Nothing: no field has moved by two hours or more since the brief of "
                     + since.get() + ".");
         }
-        return brief.changes().stream().map(order::change).toList();
+        return order.changes();
     }
 
     private List<String> later() {

@@ -115,8 +115,26 @@ public final class OrderWords {
         return all;
     }
 
-    /** What is different from the brief before, with why. */
-    public String change(Change change) {
+    /**
+     * What is different from the brief before: fields that are seeded in one line, then the rest.
+     */
+    public List<String> changes() {
+        List<Change> seeded = brief.changes().stream()
+                .filter(change -> change.kind() == Change.Kind.SEEDED)
+                .toList();
+        List<String> lines = new ArrayList<>();
+        if (seeded.size() > 1) {
+            lines.add("Done, seed is in: "
+                    + Reader.and(seeded.stream().map(Change::field).toList()));
+        }
+        brief.changes().stream()
+                .filter(change -> seeded.size() < 2 || !seeded.contains(change))
+                .map(this::change)
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private String change(Change change) {
         String times = change.before()
                 .flatMap(was -> change.after()
                         .map(is -> ", "

@@ -21,9 +21,12 @@ import rainward.brief.ForecastAge;
 import rainward.brief.Orders;
 import rainward.brief.SampleCrew;
 import rainward.brief.SoilLine;
+import rainward.brief.words.OrderWords;
+import rainward.brief.words.Reader;
 import rainward.cycle.Outlook.Seedbed.Wetness;
 import rainward.farm.FieldState;
 import rainward.farm.Operation;
+import rainward.farm.UnitSystem;
 import rainward.readiness.Readiness.Gate;
 
 /** What a brief gathers from a day. */
@@ -64,6 +67,22 @@ class BriefMakerTest {
             assertThat(orders.later())
                     .extracting(l -> l.place().field())
                     .containsExactly("Mill 5", "Church East");
+        }
+
+        /** It is tilled today and its seed is kept: listed once, with why. */
+        @Test
+        void aFieldThatIsOnlyMadeReadyStandsInTheOrderAndNotBesideIt() {
+            DaySketch day = thursday();
+            day.work(1, "Mill 3", Operation.TILL, "tiller/Dell", day.span(0, "09:00", "12:00"));
+            day.leaveOut("Mill 3", "is made ready; later rain is better for its seed");
+            day.leaveOut("Mill 5", "has no mix that may be sown");
+            Orders orders = day.brief().orders();
+
+            assertThat(orders.leftOut())
+                    .extracting(left -> left.place().field())
+                    .containsExactly("Mill 5");
+            assertThat(orders.today().get(0).reason())
+                    .isEqualTo("is made ready; later rain is better for its seed");
         }
 
         @Test
@@ -110,6 +129,30 @@ class BriefMakerTest {
             assertThat(of("Church West").kind()).isEqualTo(Change.Kind.SEEDED);
             assertThat(of("Otter Knoll").kind()).isEqualTo(Change.Kind.TAKEN_OUT);
             assertThat(of("Otter Knoll").why()).isEqualTo("no hour left before the rain");
+        }
+
+        @Test
+        void allThatIsSeededShareALineAndOneAloneSaysSoItself() {
+            DaySketch before = thursday();
+            before.seed(1, "Mill 3", 0.5, before.span(0, "09:00", "10:00"));
+            before.seed(2, "Mill 5", 0.5, before.span(0, "11:00", "12:00"));
+            before.seed(3, "Kettle 1", 0.5, before.span(0, "13:00", "14:00"));
+            DaySketch two = thursday().state(FieldState.SEEDED, "Mill 3", "Kettle 1");
+            two.seed(1, "Mill 5", 0.5, two.span(0, "11:00", "12:00"));
+            two.last = Optional.of(before.asLast());
+            assertThat(changes(two)).containsExactly("Done, seed is in: Mill 3 and Kettle 1");
+
+            DaySketch one = thursday().state(FieldState.SEEDED, "Mill 3");
+            one.seed(1, "Mill 5", 0.5, one.span(0, "11:00", "12:00"));
+            one.seed(2, "Kettle 1", 0.5, one.span(0, "13:00", "14:00"));
+            one.last = Optional.of(before.asLast());
+            assertThat(changes(one)).containsExactly("Mill 3: done (seed is in)");
+        }
+
+        private List<String> changes(DaySketch day) {
+            Brief brief = day.brief();
+            return new OrderWords(brief, new Reader(SampleCrew.DETROIT, UnitSystem.US_CUSTOMARY))
+                    .changes();
         }
 
         @Test
