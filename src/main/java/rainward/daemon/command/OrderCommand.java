@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import rainward.brief.ForecastAge;
 import rainward.cycle.Cycle;
 import rainward.cycle.sheet.OrderSheet;
 import rainward.daemon.office.AlertDesk;
@@ -32,6 +33,10 @@ import rainward.queue.problem.Plan;
             "overtime HOURS."
         })
 public final class OrderCommand extends OfficeCommand {
+
+    /** Reasons below it speak of ground and wind; without this nobody would know where from. */
+    private static final String OLD = ": too old to work by. What follows rests on what is usual"
+            + " for the season; run `rainward pull`.";
 
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
@@ -126,8 +131,15 @@ public final class OrderCommand extends OfficeCommand {
         String asOf = "Order as of " + WHEN.format(sheet.asOf());
         return sheet.forecastIssuedAt()
                 .map(issued -> asOf + ", forecast issued " + when(issued) + " ("
-                        + Math.round(sheet.forecastAgeHours().orElse(0.0)) + " h old)")
+                        + Math.round(sheet.forecastAgeHours().orElse(0.0)) + " h old)"
+                        + (stale(sheet) ? OLD : ""))
                 .orElse(asOf + ", without a forecast: run `rainward pull` first");
+    }
+
+    private static boolean stale(OrderSheet sheet) {
+        return sheet.forecastAgeHours()
+                .filter(hours -> hours > ForecastAge.NOT_FRESH.toHours())
+                .isPresent();
     }
 
     private static String when(OffsetDateTime at) {
