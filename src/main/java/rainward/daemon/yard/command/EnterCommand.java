@@ -48,7 +48,7 @@ public final class EnterCommand extends OfficeCommand {
         RecordTable.Kind meant = NameMatch.among(RecordTable.Kind.values(), kind, "kind of table");
         EnterDesk desk = new EnterDesk(office);
         EnterDesk.Took took = undo ? desk.takeBack(file, meant, by) : desk.take(file, meant, by);
-        String lines = " lines of " + Spelled.dashed(meant);
+        String lines = (took.written() == 1 ? " line of " : " lines of ") + Spelled.dashed(meant);
         show(
                 took,
                 () -> undo

@@ -115,7 +115,7 @@ final class SeasonReport {
                         "",
                         "",
                         "",
-                        Spelled.spaced(one.status().state()),
+                        one.status().state().words(),
                         ""));
             }
             int count = one.seedings().size();
