@@ -324,7 +324,7 @@ class PlannerTest {
         void eachIsNamedAndTheRestIsPlanned() {
             SmallFarm farm = new SmallFarm();
             SmallFarm.Plot far = plot("FAR", 2);
-            far.kmNorth = 4_000;
+            far.kmNorth = -9_000;
             SmallFarm.Plot roll = plot("ROLL", 2);
             roll.recipe = new Recipe(
                     "roll",
@@ -357,6 +357,33 @@ class PlannerTest {
             assertThat(whyLeftOut(plan(farm), "F1")).contains("nobody can run seeder");
             farm.people.clear();
             assertThat(whyLeftOut(plan(farm), "F1")).contains("nobody can run");
+        }
+
+        @Test
+        void daysWithoutWorkingHoursAreNamed() {
+            SmallFarm farm = new SmallFarm().with(plot("F1", 2), plot("F2", 2));
+            farm.hours = new CrewHours(
+                    LocalTime.of(7, 0),
+                    LocalTime.of(18, 0),
+                    Duration.ZERO,
+                    EnumSet.of(DayOfWeek.SUNDAY),
+                    false);
+            Plan plan = plan(farm);
+            assertThat(plan.items()).isEmpty();
+            assertThat(whyLeftOut(plan, "F1")).contains("nobody works on any of the days planned");
+            assertThat(whyLeftOut(plan, "F2")).contains("nobody works on any of the days planned");
+        }
+
+        @Test
+        void aShiftTooShortForTheWorkIsNamed() {
+            SmallFarm farm = new SmallFarm().with(plot("F1", 2));
+            farm.hours = new CrewHours(
+                    LocalTime.of(7, 0),
+                    LocalTime.of(7, 1),
+                    Duration.ZERO,
+                    EnumSet.allOf(DayOfWeek.class),
+                    false);
+            assertThat(whyLeftOut(plan(farm), "F1")).contains("longer than a shift");
         }
 
         @Test
