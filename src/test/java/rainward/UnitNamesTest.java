@@ -78,6 +78,7 @@ class UnitNamesTest {
             "coefficient",
             "confidence",
             "correlation",
+            "count",
             "curveNumber",
             "efficiency",
             "exponent",

@@ -42,7 +42,7 @@ public final class WorkTime {
     public static Duration stopping(Machine machine, Filling filling) {
         Duration stop =
                 machine.refill().map(Machine.Refill::stop).orElse(Machine.Refill.USUAL_STOP);
-        return filling.road().plusSeconds(Math.round(filling.fills() * stop.toSeconds()));
+        return filling.road().plusSeconds(Math.round(filling.fillCount() * stop.toSeconds()));
     }
 
     /** Time for a stage of a field in full minutes, rounded up, at least one [min]. */

@@ -52,9 +52,10 @@ final class Bindings {
         }
         return job.fillings()
                 .of(machine.get(), operation)
-                .map(f -> "; " + Math.round(f.fills()) + (f.fills() > 1 ? " loads" : " load")
-                        + " over the whole field, "
-                        + WorkTime.stopping(machine.get(), f).toMinutes() + " min to fill")
+                .map(f ->
+                        "; " + Math.round(f.fillCount()) + (f.fillCount() > 1 ? " loads" : " load")
+                                + " over the whole field, "
+                                + WorkTime.stopping(machine.get(), f).toMinutes() + " min to fill")
                 .orElse("; loads are not known, so they are taken by the ground it works");
     }
 

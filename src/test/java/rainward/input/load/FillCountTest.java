@@ -95,7 +95,7 @@ class FillCountTest {
         GeoPoint heap = new GeoPoint(42.0 + 20 / 111.195, -84.4);
         Filling filling = spreading(supplies(List.of(MILL), LIME_AND_BLEND, Optional.of(heap)))
                 .orElseThrow();
-        assertThat(filling.fills()).isEqualTo(3);
+        assertThat(filling.fillCount()).isEqualTo(3);
         assertThat(filling.road().toMinutes()).isBetween(4 * 31L, 4 * 32L);
     }
 
@@ -112,7 +112,7 @@ class FillCountTest {
     @Test
     void aSeederIsEmptiedByItsRateAndItsBoxes() {
         Supplies one = supplies(List.of(MILL), List.of(), Optional.empty());
-        assertThat(seeding(one).fills()).isCloseTo(13.76 / 20.736, within(1e-3));
+        assertThat(seeding(one).fillCount()).isCloseTo(13.76 / 20.736, within(1e-3));
     }
 
     @Test
@@ -125,7 +125,7 @@ class FillCountTest {
                 MILL.ground(),
                 new Field.Wish(List.of("oats"), "brassica", 1));
         assertThat(seeding(supplies(List.of(MILL, oats), List.of(), Optional.empty()))
-                        .fills())
+                        .fillCount())
                 .isEqualTo(1);
     }
 
@@ -146,7 +146,7 @@ class FillCountTest {
     @Test
     void theSheetsOfAFieldSpreadOnTwoDaysAddUpToTheOrdersCount() {
         Supplies supplies = supplies(List.of(MILL), LIME_AND_BLEND, Optional.empty());
-        double ordered = spreading(supplies).orElseThrow().fills();
+        double ordered = spreading(supplies).orElseThrow().fillCount();
         for (double first : new double[] {0.1, 0.3, 0.5, 0.55, 0.9}) {
             Plan plan = new Plan(
                     Demo.plan().asOf(),
