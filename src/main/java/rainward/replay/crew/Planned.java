@@ -25,6 +25,9 @@ final class Planned implements Foreman {
     /** A crew that is early sets out for what it should leave for within this time. */
     private static final Duration EARLY = Duration.ofMinutes(60);
 
+    /** What has been done in an hour changes little of the order of that morning; chosen by us. */
+    private static final long LESS_IN_BETWEEN = 10;
+
     /** Nobody waits for so small a gain; chosen by us. */
     private static final double AS_GOOD = 0.02;
 
@@ -44,7 +47,7 @@ final class Planned implements Foreman {
 
     @Override
     public void consider(Instant now, List<FieldWork> fields) {
-        order(rounds.problem(policy, new Rounds.Asked(now, fields, plan)), fields);
+        order(rounds.problem(policy, new Rounds.Asked(now, fields, plan)), fields, tries);
     }
 
     /** The order is made anew each hour in which a stage was begun, finished or broken off. */
@@ -52,11 +55,12 @@ final class Planned implements Foreman {
     public void goOn(Instant now, List<FieldWork> fields) {
         if (!cases(fields).equals(known)) {
             Rounds.Asked asked = new Rounds.Asked(now, fields, plan);
-            problem.ifPresent(before -> order(rounds.since(before, asked), fields));
+            problem.ifPresent(
+                    before -> order(rounds.since(before, asked), fields, tries / LESS_IN_BETWEEN));
         }
     }
 
-    private void order(PlanProblem asked, List<FieldWork> fields) {
+    private void order(PlanProblem asked, List<FieldWork> fields, long tries) {
         problem = Optional.of(asked);
         known = cases(fields);
         Plan made = Planner.plan(asked, Effort.tries(1, tries));
