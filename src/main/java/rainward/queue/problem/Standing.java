@@ -3,6 +3,7 @@ package rainward.queue.problem;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +54,7 @@ public final class Standing {
     /**
      * Reads off the records where everybody was last. A machine stays where its last work was; a
      * person does until the end of the day. A record tells the machine, or else the last order
-     * does; the person stands in the last order only.
+     * does; the person stands in the last order only. Who should have left since is on the road.
      *
      * @param worked every field
      * @param lastOrder given out
@@ -66,7 +67,64 @@ public final class Standing {
         for (Worked one : worked) {
             one.item().status().stages().forEach(record -> standing.read(one, record));
         }
+        Map<String, GeoPoint> arrivals = new HashMap<>();
+        worked.forEach(w -> arrivals.put(w.item().field().name(), w.arrival()));
+        standing.onTheRoad(arrivals);
         return Map.copyOf(standing.places);
+    }
+
+    /**
+     * Who was to set out by now, and has been seen nowhere since, is on the way: nobody says so,
+     * and were they taken to be still where they were, each new order would put off their arrival.
+     */
+    private void onTheRoad(Map<String, GeoPoint> arrivals) {
+        Map<String, GeoPoint> was = Map.copyOf(places);
+        for (Machine machine : crew.machines()) {
+            next(machine).ifPresent(item -> {
+                GeoPoint from =
+                        was.getOrDefault(machine.name(), machine.travel().start());
+                GeoPoint to = arrivals.getOrDefault(item.place().field(), from);
+                double share = shareDriven(machine, item, from.distanceKm(to));
+                if (share > 0 && !from.equals(to)) {
+                    places.put(machine.name(), between(from, to, share));
+                    places.put(item.hands().person(), between(from, to, share));
+                }
+            });
+        }
+    }
+
+    private Optional<PlanItem> next(Machine machine) {
+        return lastOrder.stream()
+                .flatMap(order -> order.items().stream())
+                .filter(item -> item.hands().machine().equals(machine.name()))
+                .filter(item -> item.work().to().isAfter(asOf))
+                .min(Comparator.comparing(item -> item.work().from()));
+    }
+
+    /**
+     * Share of the way that lies behind a machine now, such that what is left of it, with the
+     * hitch, takes until the work begins; at most what can be driven since it was seen last.
+     */
+    private double shareDriven(Machine machine, PlanItem item, double straightKm) {
+        double hitchH = machine.travel().hitch().toSeconds() / 3600.0;
+        double wholeH = straightKm * crew.roadFactor() / machine.travel().speedKmh();
+        double leftH = Math.max(0, hours(asOf, item.work().from()) - hitchH);
+        double sinceH = Optional.ofNullable(since.get(machine.name()))
+                .map(seen -> Math.max(0, hours(seen, asOf) - hitchH))
+                .orElse(Double.MAX_VALUE);
+        return wholeH <= 0 ? 0 : Math.min(1 - Math.min(1, leftH / wholeH), sinceH / wholeH);
+    }
+
+    private static double hours(Instant from, Instant to) {
+        return Duration.between(from, to).toSeconds() / 3600.0;
+    }
+
+    private static GeoPoint between(GeoPoint from, GeoPoint to, double share) {
+        return share >= 1
+                ? to
+                : new GeoPoint(
+                        from.latitudeDeg() + share * (to.latitudeDeg() - from.latitudeDeg()),
+                        from.longitudeDeg() + share * (to.longitudeDeg() - from.longitudeDeg()));
     }
 
     /** The same for fields of a roster. */

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rainward.farm.FieldState;
@@ -122,6 +123,69 @@ class StandingTest {
         SmallFarm.Plot old =
                 done(at("far", 20), seeded(ELEVEN.minus(Duration.ofDays(14)), "seeder"));
         assertThat(places(Optional.empty(), old)).isEmpty();
+    }
+
+    /** 26 km of road at 30 km/h and 10 min of hitching end at half past twelve. */
+    private static Plan onTheWay(String field) {
+        Instant begins = NOON.plusSeconds(1800);
+        PlanItem item = new PlanItem(
+                1,
+                new PlanItem.Place(field, "property", "seed", Operation.SEED),
+                new PlanItem.Hands("seeder", "Ann"),
+                new Window(begins, begins.plusSeconds(3600)),
+                1,
+                Optional.empty());
+        return new Plan(ELEVEN, List.of(item), List.of(), new Plan.Value(0, 0, 0, 0, 0));
+    }
+
+    /** By hand: 30 min are left, 20 of them on the road: 10 km of 26, straight 7.7 of 20. */
+    @Test
+    void whoeverShouldHaveLeftIsOnTheRoad() {
+        SmallFarm.Plot far = at("far", 20);
+
+        Map<String, GeoPoint> places = places(Optional.of(onTheWay("far")), far);
+
+        assertThat(places).containsOnlyKeys("seeder", "Ann");
+        assertThat(places)
+                .hasEntrySatisfying(
+                        "seeder",
+                        here -> assertThat(here.distanceKm(placeOf(far)))
+                                .isCloseTo(20.0 * 10 / 26, within(0.05)));
+        assertThat(places.values())
+                .as("with the machine")
+                .hasSize(2)
+                .containsOnly(Objects.requireNonNull(places.get("Ann")));
+    }
+
+    @Test
+    void whoeverIsSeenElsewhereSinceHasNotLeft() {
+        SmallFarm.Plot near = done(at("near", 1), seeded(NOON.minusSeconds(60), "seeder"));
+
+        assertThat(places(Optional.of(onTheWay("far")), near, at("far", 20)))
+                .isEqualTo(Map.of("seeder", placeOf(near)));
+    }
+
+    @Test
+    void arrivalHoldsThoughTheOrderIsMadeAnewEveryFewMinutes() {
+        SmallFarm farm = new SmallFarm().with(at("far", 20));
+        farm.asOf = NOON;
+        Plan order = Planner.plan(farm.problem(), Effort.tries(1, 50));
+        Instant arrival = order.items().get(0).work().from();
+
+        for (farm.asOf = NOON; farm.asOf.isBefore(arrival); ) {
+            farm.asOf = farm.asOf.plusSeconds(420);
+            farm.standing = Standing.recorded(
+                    List.of(new Standing.Worked(
+                            farm.problem().jobs().get(0).field(), placeOf(at("far", 20)))),
+                    farm.problem().crew(),
+                    Optional.of(order),
+                    farm.asOf);
+            order = Planner.plan(farm.problem(), Effort.tries(1, 50));
+            assertThat(PlanChecker.faults(farm.problem(), order)).isEmpty();
+        }
+
+        assertThat(Duration.between(arrival, order.items().get(0).work().from()).abs())
+                .isLessThanOrEqualTo(Duration.ofMinutes(10));
     }
 
     /**
