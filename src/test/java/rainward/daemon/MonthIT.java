@@ -20,6 +20,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,8 +28,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Days of the service with everything failing now and then: what it holds does not grow. */
 class MonthIT {
 
-    /** A few in every build; {@code -Drainward.days=30} for the month. */
-    static final int DAYS = Integer.getInteger("rainward.days", 4);
+    /** A day takes a minute, and few days tell no slope: it runs where it is asked for. */
+    static final int DAYS = Integer.getInteger("rainward.days", 30);
 
     /** Until here the runtime still compiles and caches fill. */
     private static final int SETTLED = Math.min(5, DAYS / 2);
@@ -80,6 +81,10 @@ class MonthIT {
     }
 
     @Test
+    @EnabledIfSystemProperty(
+            named = "rainward.days",
+            matches = "\\d{2,}",
+            disabledReason = "asked for by -Drainward.days=30, ten days at least")
     @EnabledOnOs(value = OS.LINUX, disabledReason = "memory and files are read from /proc")
     void whatTheServiceHoldsDoesNotGrow() throws Exception {
         settings();
