@@ -112,7 +112,7 @@ class HistoryKeptIT {
         assertThat(urea()).isEqualTo(urea + 4_000);
 
         assertThat(says("enter", "stock", wrong.toString(), "--undo"))
-                .contains("1 lines of stock taken back, 0 did not stand there.");
+                .contains("1 line of stock taken back, 0 did not stand there.");
 
         assertThat(urea()).isEqualTo(urea);
         assertThat(says("enter", "stock", wrong.toString(), "--undo"))
