@@ -9,7 +9,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,22 +36,30 @@ class BoardDayIT {
                 Chromium.Window phone = BoardHall.chromium().window(Chromium.PHONE)) {
             Page page = phone.open(stage.link("/"));
             List<String> told = new ArrayList<>();
+            Map<String, PlanItem> going = new LinkedHashMap<>();
 
-            for (var next = next(stage, told); !next.isEmpty(); next = next(stage, told)) {
-                PlanItem item = next.get(0);
-                tap(stage, page, item, "START", item.work().from());
-                tap(stage, page, item, "DONE", item.work().to());
-                told.add(item.place().field() + " " + item.place().stage());
+            for (var next = next(stage, told, going);
+                    next.isPresent();
+                    next = next(stage, told, going)) {
+                PlanItem item = next.get();
+                boolean begun = going.remove(work(item)) != null;
+                if (begun) {
+                    tap(stage, page, item, "DONE", item.work().to());
+                    told.add(work(item));
+                } else {
+                    tap(stage, page, item, "START", item.work().from());
+                    going.put(work(item), item);
+                }
             }
             readGauge(page, stage);
             noteChain(page, stage);
 
             assertThat(told)
                     .as("work of every machine that has some before a quarter to eleven")
-                    .hasSizeGreaterThanOrEqualTo(8)
+                    .hasSizeGreaterThanOrEqualTo(5)
                     .anyMatch(work -> work.endsWith(" spread"))
-                    .anyMatch(work -> work.endsWith(" disk"))
-                    .anyMatch(work -> work.endsWith(" till"));
+                    .anyMatch(work -> work.endsWith(" disk"));
+            assertThat(going.keySet()).anyMatch(work -> work.endsWith(" till"));
             assertThat(done(stage)).containsExactlyInAnyOrderElementsOf(told);
             page.navigate(stage.link("/season"));
             assertThat(page.locator("main").textContent()).contains("under way");
@@ -55,19 +67,29 @@ class BoardDayIT {
         }
     }
 
+    private static String work(PlanItem item) {
+        return item.place().field() + " " + item.place().stage();
+    }
+
     /**
-     * What the order as it stands has ending before a quarter to eleven and is not done yet, by
-     * end.
+     * What comes next on the clock before a quarter to eleven: the end of what goes on, or else
+     * what the order as it stands begins.
      */
-    private static List<PlanItem> next(BoardStage stage, List<String> told) {
+    private static Optional<PlanItem> next(
+            BoardStage stage, List<String> told, Map<String, PlanItem> going) {
         stage.settled();
-        return stage.standing().round().orElseThrow().outlook().plan().items().stream()
-                .filter(item ->
-                        item.work().to().isBefore(QUARTER_TO_ELEVEN) && item.shareFraction() == 1)
-                .filter(item ->
-                        !told.contains(item.place().field() + " " + item.place().stage()))
-                .sorted(Comparator.comparing(item -> item.work().to()))
-                .toList();
+        Stream<PlanItem> begins =
+                stage.standing().round().orElseThrow().outlook().plan().items().stream()
+                        .filter(item -> item.shareFraction() == 1)
+                        .filter(item ->
+                                !told.contains(work(item)) && !going.containsKey(work(item)));
+        return Stream.concat(going.values().stream(), begins)
+                .filter(item -> when(item, going).isBefore(QUARTER_TO_ELEVEN))
+                .min(Comparator.comparing(item -> when(item, going)));
+    }
+
+    private static Instant when(PlanItem item, Map<String, PlanItem> going) {
+        return going.containsKey(work(item)) ? item.work().to() : item.work().from();
     }
 
     private static void tap(BoardStage stage, Page page, PlanItem item, String act, Instant at) {
