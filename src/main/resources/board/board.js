@@ -7,6 +7,7 @@
   let shownAt = Date.now();
   let offlineSince = 0;
   let stale = false;
+  let refused = '';
 
   const main = () => document.getElementById('main');
   const kept = () => JSON.parse(localStorage.getItem(KEPT) || '[]');
@@ -35,6 +36,8 @@
       tell('No connection since ' + clock(offlineSince) + ': this page is as it was then. ' + words);
     } else if (waiting) {
       tell(words, 'Send now', flush);
+    } else if (refused) {
+      tell(refused);
     } else if (stale) {
       tell('The order has changed.', 'Show it', () => load(location.href, true));
     } else {
@@ -80,6 +83,7 @@
       });
       shownAt = Date.now();
       stale = false;
+      refused = '';
       ready();
       scrollTo(0, y);
       if (focus) {
@@ -146,8 +150,10 @@
         location.href = '/door?back=' + encodeURIComponent(location.pathname);
         return;
       }
-      if (!answer.ok) {
-        tell('Not written: ' + said.words);
+      // It stays until the form is sent again: news of the order must not cover it.
+      refused = answer.ok ? '' : 'Not written: ' + said.words;
+      if (refused) {
+        status();
         return;
       }
       form.querySelectorAll('[data-was]').forEach((e) => fill(e, e.dataset.was));

@@ -133,7 +133,12 @@ class BoardFormsIT {
             keep(other);
             other.waitForFunction("() => document.getElementById('line').textContent"
                     + ".includes(\"Working width was changed meanwhile, to '11 ft'\")");
+            stage.settled();
+            other.waitForTimeout(500);
 
+            assertThat(other.locator("#line").textContent())
+                    .as("not covered by news of the order")
+                    .contains("was changed meanwhile");
             assertThat(other.getByLabel("Working width").inputValue()).isEqualTo("9 ft");
         }
     }
