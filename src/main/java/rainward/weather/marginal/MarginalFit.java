@@ -45,7 +45,7 @@ final class MarginalFit {
     private static final int NONE = -1;
 
     private final HourGrid grid;
-    private final MonthlyClimate[] usual;
+    private final Function<Instant, MonthlyClimate> usual;
     private final List<Span> amountHours;
     private final int[] amountOf;
     private final int[] chanceOf;
@@ -63,8 +63,7 @@ final class MarginalFit {
      */
     MarginalFit(HourGrid grid, Function<Instant, MonthlyClimate> usual, RainOutlook rain) {
         this.grid = grid;
-        this.usual = new MonthlyClimate[grid.hours()];
-        Arrays.setAll(this.usual, h -> usual.apply(grid.timeOf(h)));
+        this.usual = usual;
         this.chances =
                 rain.probabilities().stream().flatMap(MarginalFit::periods).toList();
         this.amountHours = reaches(rain.amounts(), RainAmount::window);
@@ -201,7 +200,7 @@ final class MarginalFit {
     }
 
     private MonthlyClimate month(int from, int to) {
-        return usual[(from + to) / 2];
+        return usual.apply(grid.timeOf((from + to) / 2));
     }
 
     private void shareAmounts(List<Span> spans) {

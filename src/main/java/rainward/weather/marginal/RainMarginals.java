@@ -48,9 +48,6 @@ public record RainMarginals(List<WetPeriod> periods, List<String> warnings) {
      * @param issuedAt of the forecast, for the lead time
      */
     public RainMarginals recalibrated(Recalibration taught, Instant issuedAt) {
-        if (!taught.knowsAnything()) {
-            return this;
-        }
         List<WetPeriod> moved = periods.stream()
                 .map(period -> recalibrated(period, taught, issuedAt))
                 .toList();

@@ -35,7 +35,7 @@ public record HourGrid(Instant start, int hours) {
 
     /** The hour that holds an instant; not held within the grid. */
     public int hourOf(Instant instant) {
-        return (int) Math.floorDiv(instant.getEpochSecond() - start.getEpochSecond(), 3600L);
+        return (int) Math.floorDiv(Duration.between(start, instant).toSeconds(), 3600L);
     }
 
     public Window window(int from, int to) {
@@ -44,7 +44,7 @@ public record HourGrid(Instant start, int hours) {
 
     /** First hour of the grid whose middle is at or after an instant; not held within the grid. */
     public int firstMiddleFrom(Instant instant) {
-        long seconds = instant.getEpochSecond() - start.getEpochSecond() - 1800;
+        long seconds = Duration.between(start, instant).toSeconds() - 1800;
         return (int) Math.max(-1_000_000, Math.min(1_000_000, -Math.floorDiv(-seconds, 3600L)));
     }
 }

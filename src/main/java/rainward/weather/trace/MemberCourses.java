@@ -77,7 +77,7 @@ final class MemberCourses {
 
     /** True where all members speak of the whole window. */
     boolean cover(Window window) {
-        return from < to && grid.hourOf(window.from()) >= from && grid.hourOf(window.to()) <= to;
+        return grid.hourOf(window.from()) >= from && grid.hourOf(window.to()) <= to;
     }
 
     /** Rain of a window on each trace [mm]. */

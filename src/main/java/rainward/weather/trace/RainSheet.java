@@ -52,7 +52,7 @@ final class RainSheet {
         this.grid = grid;
         this.amounts = amounts;
         this.members = members;
-        this.rainMm = new double[grid.hours()][];
+        this.rainMm = new double[grid.hours()][traces];
         this.count = traces;
         this.order = new WettestFirst(traces);
     }
@@ -69,7 +69,7 @@ final class RainSheet {
     Traces traces(HourlyAir air, EvaporationDemand sun) {
         double[][] peak30MmPerH = new double[rainMm.length][];
         for (int h = 0; h < peak30MmPerH.length; h++) {
-            peak30MmPerH[h] = row(h).clone();
+            peak30MmPerH[h] = rainMm[h].clone();
             for (int n = 0; n < peak30MmPerH[h].length; n++) {
                 peak30MmPerH[h][n] *= Traces.PEAK_30_OVER_HOUR;
             }
@@ -133,10 +133,6 @@ final class RainSheet {
     private void fall(WetPeriod period, double[] multiples, Draw draw, double[] totals) {
         double aboveMm = Math.max(0, period.meanWetMm() - RainAmount.MEASURABLE_MM);
         Place place = new Place(grid, period.parts());
-        if (totals.length == 0 && place.isOneHour()) {
-            hour(place.edges[0], multiples, aboveMm);
-            return;
-        }
         for (int rank = 0; rank < multiples.length; rank++) {
             int trace = order.trace(rank);
             double mm = RainAmount.MEASURABLE_MM + aboveMm * multiples[rank];
@@ -146,14 +142,6 @@ final class RainSheet {
                 place.pick(fraction(draw.whereShare + trace * STEP_WHERE));
                 storm(place, fraction(draw.lengthShare + trace * STEP_LENGTH), trace, mm);
             }
-        }
-    }
-
-    /** A period of one hour leaves a storm no choice; services that chance by the hour have 240. */
-    private void hour(int hour, double[] multiples, double aboveMm) {
-        double[] row = row(hour);
-        for (int rank = 0; rank < multiples.length; rank++) {
-            row[order.trace(rank)] += RainAmount.MEASURABLE_MM + aboveMm * multiples[rank];
         }
     }
 
@@ -176,15 +164,7 @@ final class RainSheet {
     }
 
     private void put(int hour, int trace, double mm) {
-        row(hour)[trace] += mm;
-    }
-
-    /** Traces of an hour; laid out when rain first falls, so that it lies near at hand. */
-    private double[] row(int hour) {
-        if (rainMm[hour] == null) {
-            rainMm[hour] = new double[count];
-        }
-        return rainMm[hour];
+        rainMm[hour][trace] += mm;
     }
 
     private static double fraction(double value) {
@@ -212,10 +192,6 @@ final class RainSheet {
             }
             edges[until.length] =
                     grid.hourOf(parts.get(until.length - 1).window().to());
-        }
-
-        boolean isOneHour() {
-            return edges[until.length] - edges[0] == 1;
         }
 
         void pick(double uniform) {

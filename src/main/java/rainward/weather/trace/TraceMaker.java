@@ -136,9 +136,8 @@ public final class TraceMaker {
         SortedMap<Instant, List<Placed>> byMiddle = new TreeMap<>();
         for (int p = 0; p < marginals.size(); p++) {
             for (WetPeriod period : marginals.get(p).periods()) {
-                Instant middle = period.window()
-                        .from()
-                        .plusSeconds(period.window().length().toSeconds() / 2);
+                Instant middle =
+                        period.window().from().plus(period.window().length().dividedBy(2));
                 byMiddle.computeIfAbsent(middle, m -> new ArrayList<>()).add(new Placed(p, period));
             }
         }

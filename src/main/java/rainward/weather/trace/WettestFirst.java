@@ -54,11 +54,14 @@ final class WettestFirst {
     }
 
     private void bin(double[] values, double cut) {
-        int count = keysAbove(values, cut);
         double perUnit = BINS / (TOP - cut);
         Arrays.fill(end, 0);
-        for (int i = 0; i < count; i++) {
-            end[bin(values[(int) loose[i] & TRACE_BITS], cut, perUnit) + 1]++;
+        int count = 0;
+        for (int n = 0; n < values.length; n++) {
+            if (values[n] > cut) {
+                loose[count++] = key(values[n], n);
+                end[bin(values[n], cut, perUnit) + 1]++;
+            }
         }
         for (int b = 1; b <= BINS; b++) {
             end[b] += end[b - 1];
@@ -68,16 +71,6 @@ final class WettestFirst {
             order[end[bin(value, cut, perUnit)]++] = loose[i];
         }
         ranked = count;
-    }
-
-    /** A key is laid down for every value and only kept where it is above: nothing to guess. */
-    private int keysAbove(double[] values, double cut) {
-        int count = 0;
-        for (int n = 0; n < values.length; n++) {
-            loose[count] = key(values[n], n);
-            count += values[n] > cut ? 1 : 0;
-        }
-        return count;
     }
 
     private static int bin(double value, double cut, double perUnit) {
