@@ -47,7 +47,7 @@ final class LastStarts {
             Optional<PlanItem> after = Optional.ofNullable(next.get(item.hands().machine()));
             Instant goOn = after.flatMap(
                             n -> Optional.ofNullable(starts.get(n.place().field())))
-                    .map(s -> s.minus(driving(after.orElseThrow())))
+                    .map(s -> s.minus(after.orElseThrow().driving()))
                     .orElse(end);
             Instant finish = goOn.isBefore(end) ? goOn : end;
             starts.put(field, inShift(finish, item.work().length()));
@@ -60,10 +60,6 @@ final class LastStarts {
         return plan.items().stream()
                 .filter(i -> i.place().operation() == Operation.SEED)
                 .toList();
-    }
-
-    private static Duration driving(PlanItem item) {
-        return Duration.ofSeconds(Math.round(item.drivingHours() * 3600));
     }
 
     /**

@@ -1,5 +1,7 @@
 package rainward.queue.problem;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import rainward.farm.Operation;
 import rainward.farm.Require;
@@ -39,6 +41,16 @@ public record PlanItem(
             double drivingHours,
             Optional<Sowing> sowing) {
         this(rank, place, hands, work, drivingHours, sowing, 1);
+    }
+
+    /** Time on the road before the work, in full seconds. */
+    public Duration driving() {
+        return Duration.ofSeconds(Math.round(drivingHours * 3600));
+    }
+
+    /** When its machine has to leave for it. */
+    public Instant setsOut() {
+        return work.from().minus(driving());
     }
 
     /** Which stage of which field. */

@@ -61,7 +61,7 @@ final class Bindings {
 
     private ItemReason why(Job job, PlanItem item) {
         Instant start = item.work().from();
-        Instant departure = start.minus(driving(item));
+        Instant departure = item.setsOut();
         Stage stage = stage(job, item);
         Optional<Instant> stageBefore = stageBefore(job, item);
         if (near(departure, problem.asOf())) {
@@ -174,10 +174,6 @@ final class Bindings {
                 .filter(s -> s.name().equals(item.place().stage()))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static Duration driving(PlanItem item) {
-        return Duration.ofMinutes(Math.round(item.drivingHours() * 60));
     }
 
     private static boolean near(Instant a, Instant b) {

@@ -82,16 +82,11 @@ final class Planned implements Foreman {
         return plan.stream()
                 .flatMap(p -> p.items().stream())
                 .filter(i -> i.hands().machine().equals(machine.name()))
-                .filter(i -> !setsOut(i).isAfter(now.plus(EARLY)) || asGoodNow(i, now))
+                .filter(i -> !i.setsOut().isAfter(now.plus(EARLY)) || asGoodNow(i, now))
                 .sorted(Comparator.comparing(i -> i.work().from()))
                 .flatMap(i ->
                         open.stream().filter(work -> isFor(i, work)).map(work -> wanted(work, i)))
                 .toList();
-    }
-
-    /** Whoever has far to go leaves long before the work begins. */
-    private static Instant setsOut(PlanItem item) {
-        return item.work().from().minusSeconds(Math.round(3600 * item.drivingHours()));
     }
 
     /**
