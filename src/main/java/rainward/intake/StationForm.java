@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import rainward.farm.GeoPoint;
 import rainward.soil.verify.StationDay;
@@ -153,32 +154,16 @@ enum StationForm {
 
     /** How a figure is written. */
     private enum Unit {
-        SI {
-            @Override
-            double of(double value) {
-                return value;
-            }
-        },
-        TENTHS {
-            @Override
-            double of(double value) {
-                return value / 10;
-            }
-        },
-        INCHES {
-            @Override
-            double of(double value) {
-                return value * 25.4;
-            }
-        },
-        FAHRENHEIT {
-            @Override
-            double of(double value) {
-                return (value - 32) / 1.8;
-            }
-        };
+        SI(value -> value),
+        TENTHS(value -> value / 10),
+        INCHES(value -> value * 25.4),
+        FAHRENHEIT(value -> (value - 32) / 1.8);
 
-        abstract double of(double value);
+        private final DoubleUnaryOperator toSi;
+
+        Unit(DoubleUnaryOperator toSi) {
+            this.toSi = toSi;
+        }
     }
 
     private static StationDay bare(
@@ -218,6 +203,6 @@ enum StationForm {
         }
         return value <= NOT_MEASURED * (unit == Unit.TENTHS ? 10 : 1)
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(unit.of(value));
+                : OptionalDouble.of(unit.toSi.applyAsDouble(value));
     }
 }
