@@ -2,6 +2,7 @@ package rainward.queue.shop;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import rainward.farm.Require;
@@ -11,7 +12,7 @@ import rainward.queue.search.Genome;
 /**
  * Serial schedule generation (Kolisch 1996): items in order, each with its tasks as early as its
  * machines, people and open hours allow; an item that does not fit is skipped, and so is one that
- * costs more than it earns, unless it is to stand first.
+ * costs more than it and its neighbours can earn, unless it is to stand first.
  */
 public final class Decoder implements Decoding {
 
@@ -36,6 +37,7 @@ public final class Decoder implements Decoding {
     private int triedFrom;
     private int triedTo;
     private int endOfPart;
+    private final double[] mayLoseHa;
 
     /** Prepares the rows of state, one for each place in the order. */
     public Decoder(Shop shop) {
@@ -66,6 +68,16 @@ public final class Decoder implements Decoding {
                 .map(parts::of)
                 .sum();
         pinnedLost = 1 + shop.items().stream().mapToDouble(Item::mostEarned).sum();
+        mayLoseHa = new double[n];
+        Arrays.setAll(mayLoseHa, this::neighboursEarn);
+    }
+
+    /** The most that all others at the place of an item can earn [ha]. */
+    private double neighboursEarn(int item) {
+        return IntStream.range(0, site.length)
+                .filter(other -> other != item && site[other] == site[item])
+                .mapToDouble(other -> shop.items().get(other).mostEarned())
+                .sum();
     }
 
     private int longestChain() {
@@ -312,8 +324,7 @@ public final class Decoder implements Decoding {
             finish = assignment.finish();
         }
         endOfPart = finish;
-        boolean pays = assignment.sum() > before || shop.items().get(item).first();
-        return earns && !pays ? DOES_NOT_FIT : NONE_LATE;
+        return earns && !pays(item, before) ? DOES_NOT_FIT : NONE_LATE;
     }
 
     /** As {@link #firstLate}, where the seed goes in at the end of the days planned, or later. */
@@ -332,7 +343,16 @@ public final class Decoder implements Decoding {
         }
         assignment.earn(keeping.readyHa());
         endOfPart = ended.finish;
-        return assignment.sum() > ended.valueHa ? NONE_LATE : DOES_NOT_FIT;
+        return pays(item, ended.valueHa) ? NONE_LATE : DOES_NOT_FIT;
+    }
+
+    /**
+     * An item may cost more than it earns where its neighbours can make up for it: the first at a
+     * place bears the drive of all machines.
+     */
+    private boolean pays(int item, double beforeHa) {
+        return assignment.sum() > beforeHa - mayLoseHa[item]
+                || shop.items().get(item).first();
     }
 
     private boolean startsTooLate(Task first, Asked asked, int finish) {
@@ -359,23 +379,47 @@ public final class Decoder implements Decoding {
 
     /**
      * Every task of a genome that found a place, item by item, each in order of its chain. Items
-     * that were begun but cannot be finished are left out, to the good of the others.
+     * that were begun but cannot be finished are left out, to the good of the others, and so are
+     * those without which the rest is worth more.
      */
     public List<Placement> placements(Genome genome) {
-        Arrays.fill(excluded, false);
-        int unfinished;
-        do {
-            assignment.record(true);
-            tryOut(genome, Change.EVERYWHERE);
-            unfinished = lastUnfinished(genome);
-            if (unfinished >= 0) {
-                excluded[unfinished] = true;
-            }
-        } while (unfinished >= 0);
+        exclude(Losing.among(trial(genome), site, i -> !shop.items().get(i).first()));
+        assignment.record(true);
+        tryOut(genome, Change.EVERYWHERE);
         List<Placement> all = new ArrayList<>(assignment.recorded());
-        Arrays.fill(excluded, false);
         assignment.record(false);
+        exclude(new BitSet());
         return all;
+    }
+
+    private Losing.Trial trial(Genome genome) {
+        return new Losing.Trial() {
+            @Override
+            public double without(BitSet out) {
+                exclude(out);
+                double value = tryOut(genome, Change.EVERYWHERE);
+                for (int i = lastUnfinished(genome); i >= 0; i = lastUnfinished(genome)) {
+                    out.set(i);
+                    excluded[i] = true;
+                    value = tryOut(genome, Change.EVERYWHERE);
+                }
+                return value;
+            }
+
+            @Override
+            public double gain(int item) {
+                return IntStream.range(0, places)
+                        .filter(k -> genome.order()[k] == item)
+                        .mapToDouble(k -> triedSums[k + 1][0] - triedSums[k][0])
+                        .sum();
+            }
+        };
+    }
+
+    private void exclude(BitSet out) {
+        for (int i = 0; i < excluded.length; i++) {
+            excluded[i] = out.get(i);
+        }
     }
 
     /** The item that was begun last of those that are not finished; below zero: none. */

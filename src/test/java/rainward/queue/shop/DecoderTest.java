@@ -73,6 +73,29 @@ class DecoderTest {
         assertThat(decoder.placements(inTurn)).allMatch(p -> p.item() == 0).hasSize(2);
     }
 
+    /** The drive costs 1.2 ha of stand: no field pays for it alone, two do together. */
+    @Test
+    void fieldsThatPayForTheDriveTogetherAreBothTaken() {
+        assertThat(taken(drivenTo(1.2, 0, 1, 1))).containsExactly(0, 1);
+        assertThat(taken(drivenTo(1.2, 0, 1))).isEmpty();
+    }
+
+    /** What the second field is worth falls by the hour that the first one takes. */
+    @Test
+    void fieldsThatDoNotPayForTheDriveTogetherAreAllLeftOut() {
+        assertThat(taken(drivenTo(1.2, 0, 0.7, 0.7))).containsExactly(0, 1);
+        assertThat(taken(drivenTo(1.2, 0.4, 0.7, 0.7))).isEmpty();
+        assertThat(taken(drivenTo(1.2, 0, 0.3, 0.3, 0.3))).isEmpty();
+    }
+
+    private static int[] taken(Shop shop) {
+        Decoder decoder = new Decoder(shop);
+        int[] listed = IntStream.range(0, shop.items().size()).toArray();
+        return decoder.placements(new Genome(listed, new int[decoder.genes()])).stream()
+                .mapToInt(Placement::item)
+                .toArray();
+    }
+
     @Test
     void upToEightItemsTheSearchFindsTheBestOfAllOrders() {
         for (int items = 5; items <= 8; items++) {
@@ -168,15 +191,19 @@ class DecoderTest {
 
     /** Worth falls in a straight line, by hours as fine as the model has them. */
     private static Shop oneMachine(int[] minutes, double[] weights) {
+        return oneMachine(minutes, weights, 0.01, 0);
+    }
+
+    private static Shop oneMachine(int[] minutes, double[] weights, double fall, int site) {
         OpenTime open = new OpenTime(List.of(new OpenTime.Stretch(0, 3_000, 3_000, 0)));
         double[] worth = new double[50];
-        Arrays.setAll(worth, h -> 1 - 0.01 * h);
+        Arrays.setAll(worth, h -> Math.max(0, 1 - fall * h));
         List<Item> items = new ArrayList<>();
         for (int i = 0; i < minutes.length; i++) {
             Yield yield = new Yield(weights[i], List.of(new Yield.Option(worth, -1, 0)));
             Task task = new Task(
                     0,
-                    0,
+                    site,
                     new Task.Waits(0, Task.NO_LIMIT, new BitSet()),
                     List.of(new Task.Hand(0, 0, minutes[i], open)),
                     Optional.of(yield),
@@ -185,6 +212,22 @@ class DecoderTest {
             items.add(new Item(false, List.of(), List.of(chain), new int[] {0}));
         }
         return shop(open, items);
+    }
+
+    /** Fields worth {@code weights}, falling by the hour, an hour's work each, after one drive. */
+    private static Shop drivenTo(double costHa, double fall, double... weights) {
+        int road = 30;
+        int[] hour = new int[weights.length];
+        Arrays.fill(hour, 60);
+        Shop near = oneMachine(hour, weights, fall, 1);
+        int[] roads = {0, road, road, 0};
+        return new Shop(
+                near.now(),
+                new Shop.Ways(2, new int[][] {roads}, roads),
+                near.crew(),
+                near.items(),
+                new Shop.Prices(costHa / road, 0),
+                near.stock());
     }
 
     private static Shop shop(OpenTime open, List<Item> items) {
