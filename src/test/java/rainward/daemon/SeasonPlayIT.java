@@ -13,7 +13,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.assertj.core.data.Offset;
@@ -115,6 +118,8 @@ class SeasonPlayIT {
         assertThat(start.path("sureness").asText()).isEqualTo("same_mix");
         assertThat(start.path("setting").asDouble()).isBetween(11.9, 12.1);
 
+        paperStartsEachMixAtItsOwnSetting();
+
         // Stages with what was really used; undoing gives the shed its urea back.
         final double urea = inShed("urea");
         says("done", "MP2", "spread", "--as-reckoned", "--acres", "5.1ac", "--by", "Tobin");
@@ -190,11 +195,31 @@ class SeasonPlayIT {
                 .doesNotContain(FIELD);
     }
 
+    private void paperStartsEachMixAtItsOwnSetting() throws IOException {
+        Path paper = home.resolve("load.pdf");
+        says("load", "--print", paper.toString());
+        Set<String> started = new TreeSet<>();
+        Matcher start =
+                Pattern.compile("Start at setting [0-9.]+ for ([a-z ]+):").matcher(words(paper));
+        while (start.find()) {
+            started.add(start.group(1));
+        }
+        Set<String> filled = new TreeSet<>();
+        told("load", "--json")
+                .findValues("fills")
+                .forEach(fills -> fills.forEach(f -> filled.add(f.path("mix").asText())));
+        assertThat(started).hasSizeGreaterThan(1).isEqualTo(filled);
+    }
+
     /** The words of the report that the landowner of Mill Pond gets. */
     private String report() throws IOException {
         Path report = home.resolve("mill-pond.pdf");
         says("export", "report", report.toString(), "--property", "Mill Pond");
-        try (PdfReader reader = new PdfReader(Files.readAllBytes(report))) {
+        return words(report);
+    }
+
+    private static String words(Path pdf) throws IOException {
+        try (PdfReader reader = new PdfReader(Files.readAllBytes(pdf))) {
             StringBuilder text = new StringBuilder();
             PdfTextExtractor pages = new PdfTextExtractor(reader);
             for (int page = 1; page <= reader.getNumberOfPages(); page++) {
@@ -323,10 +348,15 @@ class SeasonPlayIT {
     private boolean keepsChance(JsonNode planned, String mix, Duration later) {
         String field = planned.path("field").asText();
         Instant at = OffsetDateTime.parse(planned.path("start").asText()).toInstant();
-        desk = desk.at(at.plus(later));
-        for (String stage : new String[] {"spread", "disk", "till"}) {
-            says("done", field, stage);
+        Set<String> before = new LinkedHashSet<>();
+        for (JsonNode item : told("order", "--json").path("items")) {
+            if (item.path("field").asText().equals(field)) {
+                before.add(item.path("stage").asText());
+            }
         }
+        before.remove("seed");
+        desk = desk.at(at.plus(later));
+        before.forEach(stage -> says("done", field, stage));
         says("done", field, "seed", "--mix", mix);
         desk = desk.at(at.plus(later).plus(Duration.ofDays(9)));
         return !told("stand", field, "up", "--json").path("chanceAtSeeding").isNull();

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import rainward.board.house.Supply;
 import rainward.brief.words.Reader;
 import rainward.input.Gap;
 import rainward.input.load.LoadSheet;
+import rainward.input.load.LoadWords;
 import rainward.input.seed.Fill;
 
 /**
@@ -125,6 +127,8 @@ public record LoadsPage(
                 : "at the gate of " + fill.field();
         return "Fill " + where + ": " + fill.mix() + ", " + reader.units().mass(fill.addKg())
                 + (boxes.size() > 1 ? " (" + String.join(", ", boxes) + ")" : "")
-                + (fill.emptied() ? "; empty the boxes first" : "");
+                + LoadWords.notes(fill, reader.units()).stream()
+                        .map("; "::concat)
+                        .collect(Collectors.joining());
     }
 }

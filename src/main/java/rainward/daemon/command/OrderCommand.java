@@ -114,7 +114,9 @@ public final class OrderCommand extends OfficeCommand {
                     line.stage(),
                     line.machine(),
                     line.person(),
-                    Math.round(100 * line.chanceOfStand()) + " %"));
+                    line.chanceOfStand() > 0
+                            ? Math.round(100 * line.chanceOfStand()) + " %"
+                            : "no seed yet"));
         }
         List<String> parts = new ArrayList<>();
         parts.add(head(sheet));

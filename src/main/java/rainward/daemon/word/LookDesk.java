@@ -86,7 +86,8 @@ public final class LookDesk {
         String then = found == StandVerdict.UP ? "." : "; it is back in the order.";
         String given = chance.isPresent()
                 ? " The order had given it " + Math.round(100 * chance.getAsDouble()) + " %."
-                : " No order had given this seeding a chance: of this mix, within half a day.";
+                : " The chance it went in with is not known: no order had this mix on this field"
+                        + " within half a day.";
         return name + ": " + found.name().toLowerCase(Locale.ROOT) + then + given;
     }
 

@@ -57,6 +57,7 @@ public record LoadFigures(
             double afterArea,
             double mass,
             List<Double> boxes,
+            double staysMass,
             boolean emptied) {}
 
     /** All of one thing. */
@@ -117,6 +118,7 @@ public record LoadFigures(
                     area(fill.afterHa()),
                     mass(fill.addKg()),
                     fill.perBoxKg().stream().map(this::mass).toList(),
+                    mass(fill.staysKg()),
                     fill.emptied());
         }
 

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rainward.farm.Operation;
 import rainward.farm.UnitSystem;
 import rainward.input.Caution;
@@ -100,7 +101,9 @@ public final class LoadText {
         put(
                 "  fill " + where + ": " + words.mass(fill.addKg()) + " " + fill.mix()
                         + (fill.perBoxKg().size() > 1 ? " (" + words.boxes(fill) + ")" : "")
-                        + (fill.emptied() ? ", empty the boxes first" : ""),
+                        + LoadWords.notes(fill, units).stream()
+                                .map(", "::concat)
+                                .collect(Collectors.joining()),
                 "       ");
     }
 

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -72,6 +74,19 @@ public record LoadWords(UnitSystem units, ZoneId zone) {
         return line.item().place().operation() == Operation.SPREAD
                 ? " (" + units.text(Quantity.RATE, amount.massKg() / line.areaHa(), 0) + ")"
                 : "";
+    }
+
+    /** What to mind at a fill, said after its amounts. */
+    public static List<String> notes(Fill fill, UnitSystem units) {
+        List<String> notes = new ArrayList<>();
+        if (fill.staysKg() > 0) {
+            notes.add(units.mass(fill.staysKg())
+                    + " of it stays in so that the meters do not starve");
+        }
+        if (fill.emptied()) {
+            notes.add("empty the boxes first");
+        }
+        return notes;
     }
 
     /** 1 load, 3 loads. */

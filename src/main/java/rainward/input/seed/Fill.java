@@ -11,6 +11,7 @@ import rainward.farm.Require;
  * @param afterHa worked in that field before the stop; 0 at the gate [ha]
  * @param addKg over all boxes [kg]
  * @param perBoxKg the same, from left to right [kg]
+ * @param staysKg of it, what stays in to the end, or the meters starve [kg]
  * @param emptied true where seed of another mix has to come out first
  */
 public record Fill(
@@ -19,6 +20,7 @@ public record Fill(
         double afterHa,
         double addKg,
         List<Double> perBoxKg,
+        double staysKg,
         boolean emptied) {
 
     public Fill {

@@ -45,8 +45,9 @@ public final class Route {
             double loadKg = Math.max(inBoxKg, Math.min(roomKg, wantedKg));
             double addKg = loadKg - inBoxKg;
             double afterHa = (leg.needKg() - leftKg) / leg.rateKgPerHa();
-            fills.add(
-                    new Fill(leg.field(), leg.mix(), afterHa, addKg, boxes.split(addKg), emptied));
+            double staysKg = Math.max(0, heelKg - inBoxKg);
+            fills.add(new Fill(
+                    leg.field(), leg.mix(), afterHa, addKg, boxes.split(addKg), staysKg, emptied));
             emptied = false;
             inBoxKg = loadKg;
             double sownKg = Math.min(leftKg, inBoxKg - heelKg);

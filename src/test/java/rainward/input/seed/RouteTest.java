@@ -79,6 +79,8 @@ class RouteTest {
             assertThat(fills.get(0).addKg()).isCloseTo(140, within(1e-9));
             // 40 kg are in the boxes at the gate of B; it takes 80 and the heel of 14.
             assertThat(fills.get(1).addKg()).isCloseTo(54, within(1e-9));
+            assertThat(fills.get(0).staysKg()).isCloseTo(14, within(1e-9));
+            assertThat(fills.get(1).staysKg()).as("in there already").isZero();
         }
 
         @Test
@@ -98,6 +100,9 @@ class RouteTest {
             assertThat(fills).extracting(Fill::emptied).containsExactly(false, true);
             assertThat(fills.get(0).addKg()).isCloseTo(20 + 14, within(1e-9));
             assertThat(fills.get(1).addKg()).isCloseTo(3 + 13, within(1e-9));
+            assertThat(fills.get(1).staysKg())
+                    .as("the boxes were emptied")
+                    .isCloseTo(13, within(1e-9));
         }
 
         @Test

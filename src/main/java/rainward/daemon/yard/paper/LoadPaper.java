@@ -12,6 +12,7 @@ import rainward.input.load.LoadSheet;
 import rainward.input.load.LoadText;
 import rainward.input.load.LoadWords;
 import rainward.input.seed.Fill;
+import rainward.input.seeder.StartingSetting;
 
 /** The load sheet as it hangs in the truck: boxes to tick, one table a machine. */
 public final class LoadPaper {
@@ -77,22 +78,25 @@ public final class LoadPaper {
                 List.of("from", "field", "stage", "area", "what goes on"),
                 machine.lines().stream().map(this::line).toList());
         machine.lines().stream()
-                .flatMap(line -> line.setting().stream())
-                .map(setting -> String.format(
-                        Locale.ROOT,
-                        "Start at setting %.1f for %s: %s.",
-                        setting.settingIndex(),
-                        setting.from().seed().mix(),
-                        setting.sureness().words()))
+                .flatMap(line -> line.setting().map(setting -> start(line, setting)).stream())
                 .distinct()
                 .forEach(paper::text);
         LoadWords.allLoads(machine).ifPresent(all -> paper.text(all + "."));
         if (!machine.fills().isEmpty()) {
             paper.table(
-                    new float[] {0.6f, 4, 3, 2, 5},
-                    List.of("", "fill", "mix", "in all", "boxes, left to right"),
+                    new float[] {0.6f, 3.5f, 2.6f, 1.5f, 3, 4},
+                    List.of("", "fill", "mix", "in all", "boxes, left to right", "mind"),
                     machine.fills().stream().map(this::fill).toList());
         }
+    }
+
+    private static String start(LoadSheet.Line line, StartingSetting setting) {
+        return String.format(
+                Locale.ROOT,
+                "Start at setting %.1f for %s: %s.",
+                setting.settingIndex(),
+                line.item().sowing().orElseThrow().mix(),
+                setting.sureness().words());
     }
 
     private List<String> line(LoadSheet.Line line) {
@@ -112,9 +116,10 @@ public final class LoadPaper {
                 fill.afterHa() == 0
                         ? "gate of " + fill.field()
                         : fill.field() + " after " + units.area(fill.afterHa()));
-        row.add(fill.mix() + (fill.emptied() ? ", empty the boxes first" : ""));
+        row.add(fill.mix());
         row.add(words.mass(fill.addKg()));
         row.add(words.boxes(fill));
+        row.add(String.join("; ", LoadWords.notes(fill, units)));
         return row;
     }
 }
