@@ -18,7 +18,7 @@ public final class Annealing {
     private static final double HOT = 0.7;
 
     /** Last temperature against the first; chosen by experiment. */
-    private static final double COOLING = 0.01;
+    private static final double COOLING = 0.05;
 
     /** Later rounds start cooler: they repair what is good already; chosen by experiment. */
     private static final double REHEAT = 0.5;
