@@ -123,18 +123,14 @@ public final class BenchCommand implements Runnable {
         }
 
         private Process start(String command) throws IOException {
-            return new ProcessBuilder(List.of(
-                            ProcessHandle.current().info().command().orElse("java"),
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            "rainward.daemon.Main",
+            return OwnProcess.start(
+                    List.of(),
+                    List.of(
                             command,
                             "--home",
                             place.home().path().toString(),
                             "--config",
-                            place.settingsFile().toAbsolutePath().toString()))
-                    .redirectErrorStream(true)
-                    .start();
+                            place.settingsFile().toAbsolutePath().toString()));
         }
 
         private static void awaitReady(Process service) throws IOException {

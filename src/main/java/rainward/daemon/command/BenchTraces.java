@@ -1,8 +1,11 @@
 package rainward.daemon.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,12 +19,16 @@ import rainward.weather.trace.TraceTimes;
         name = "traces",
         description = {
             "Make 200 courses of weather of 240 hours at 36 places, with chances of rain by the",
-            "hour and by six hours: milliseconds of one core, and nanoseconds an hourly value."
+            "hour and by six hours: milliseconds of one core, and nanoseconds an hourly value.",
+            "Measured in a process with the heap and the collector of the packaged service."
         })
 final class BenchTraces implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print JSON.")
     boolean json;
+
+    @Option(names = "--here", hidden = true, description = "In this process.")
+    boolean here;
 
     @Spec
     CommandSpec spec = CommandSpec.create();
@@ -38,7 +45,21 @@ final class BenchTraces implements Callable<Integer> {
             double tracesMs, double nsPerValue, double sixHoursMs, double sixHoursNsPerValue) {}
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException, InterruptedException {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(here ? measured() : inAProcessOfItsOwn());
+        return 0;
+    }
+
+    private String inAProcessOfItsOwn() throws IOException, InterruptedException {
+        List<String> words = new ArrayList<>(List.of("bench", "traces", "--here"));
+        if (json) {
+            words.add("--json");
+        }
+        return OwnProcess.said(OwnProcess.AS_PACKAGED, words);
+    }
+
+    private String measured() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         double hourly = new TraceTimes(1).medianNanos(threads::getCurrentThreadCpuTime);
         double sixHours = new TraceTimes(6).medianNanos(threads::getCurrentThreadCpuTime);
@@ -47,18 +68,15 @@ final class BenchTraces implements Callable<Integer> {
                 hourly / TraceTimes.VALUES,
                 sixHours / 1e6,
                 sixHours / TraceTimes.VALUES);
-        PrintWriter out = spec.commandLine().getOut();
-        out.println(
-                json
-                        ? Sheets.json(answer)
-                        : String.format(
-                                Locale.US,
-                                "Chances by the hour: %.1f ms, %.1f ns a value; by six hours: %.1f"
-                                        + " ms, %.1f ns a value.",
-                                answer.tracesMs(),
-                                answer.nsPerValue(),
-                                answer.sixHoursMs(),
-                                answer.sixHoursNsPerValue()));
-        return 0;
+        return json
+                ? Sheets.json(answer)
+                : String.format(
+                        Locale.US,
+                        "Chances by the hour: %.1f ms, %.1f ns a value; by six hours: %.1f"
+                                + " ms, %.1f ns a value.",
+                        answer.tracesMs(),
+                        answer.nsPerValue(),
+                        answer.sixHoursMs(),
+                        answer.sixHoursNsPerValue());
     }
 }

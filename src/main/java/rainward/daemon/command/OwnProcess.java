@@ -1,0 +1,45 @@
+package rainward.daemon.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import rainward.daemon.office.Refusal;
+
+/** This program once more, in a process of its own. */
+final class OwnProcess {
+
+    /**
+     * Heap and collector of the service as it is packaged. A large heap is walked through for the
+     * first time for many rounds, and each page first touched costs the system's time, not ours.
+     */
+    static final List<String> AS_PACKAGED = List.of("-Xmx320m", "-XX:+UseSerialGC");
+
+    private OwnProcess() {}
+
+    /**
+     * Starts it, with what it says on standard error among the rest.
+     *
+     * @param machine options of the virtual machine
+     * @param words the command
+     */
+    static Process start(List<String> machine, List<String> words) throws IOException {
+        List<String> all = new ArrayList<>();
+        all.add(ProcessHandle.current().info().command().orElse("java"));
+        all.addAll(machine);
+        all.addAll(List.of("-cp", System.getProperty("java.class.path"), "rainward.daemon.Main"));
+        all.addAll(words);
+        return new ProcessBuilder(all).redirectErrorStream(true).start();
+    }
+
+    /** What it said, once it has ended well. */
+    static String said(List<String> machine, List<String> words)
+            throws IOException, InterruptedException {
+        Process process = start(machine, words);
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        if (process.waitFor() != 0) {
+            throw Refusal.badInput("It could not be measured: " + said.strip());
+        }
+        return said.strip();
+    }
+}
