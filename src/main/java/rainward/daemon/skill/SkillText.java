@@ -10,7 +10,9 @@ import rainward.weather.skill.ReliabilityTable;
 public final class SkillText {
 
     private static final String NOTHING = "No forecast can be held against observed rain yet: it"
-            + " takes a pull, and the days it spoke of.";
+            + " takes a pull, and rain seen by the hour, as [weather] observed"
+            + " = \"stage4\" brings it. A gauge or a day's total alone does not tell which chance came"
+            + " true.";
 
     private SkillText() {}
 

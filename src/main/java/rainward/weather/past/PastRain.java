@@ -62,6 +62,7 @@ final class PastRain {
     private final double[] rainMm;
     private final @Nullable Total[] owner;
     private final BitSet timed = new BitSet();
+    private final BitSet inCourse = new BitSet();
     private final double[] courseMm;
     private final List<String> faults = new ArrayList<>();
 
@@ -161,6 +162,7 @@ final class PastRain {
                 .sorted(Comparator.comparing(o -> o.window().from()))
                 .map(o -> new RainAmount(o.window(), o.amountMm()))
                 .toList();
+        hourly.forEach(a -> Arrays.stream(hoursOf(a.window())).forEach(inCourse::set));
         return RainShares.hourlyMm(hourly, grid.start(), grid.hours());
     }
 
@@ -201,25 +203,30 @@ final class PastRain {
         }
     }
 
-    /** Hours of which it was seen how much fell in them. */
+    /**
+     * Hours of which it was seen how much fell in them. A dry day that only a gauge or a daily
+     * total tells of is not among them: had it rained, its hours would not be known, and to count
+     * days only where they are dry makes every forecast look too wet.
+     */
     BitSet timedHours() {
         return timed;
     }
 
-    /** Puts an amount into hours; false where in which of them it fell had to be made up. */
+    /** Puts an amount into hours; false where nobody would have seen in which of them it fell. */
     private boolean spread(double mm, int[] hours, Instant from) {
+        boolean watched = Arrays.stream(hours).allMatch(inCourse::get);
         double course = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).sum();
         double peak = Arrays.stream(hours).mapToDouble(h -> courseMm[h]).max().orElse(0);
         if (course > 0 && mm * peak / course <= MOST_IN_AN_HOUR_MM) {
             Arrays.stream(hours).forEach(h -> rainMm[h] = mm * courseMm[h] / course);
-            return true;
+            return watched;
         }
         if (mm > STORM_UP_TO_MM) {
             Arrays.stream(hours).forEach(h -> rainMm[h] = mm / hours.length);
         } else if (mm > 0) {
             storm(mm, hours, from);
         }
-        return mm <= 0;
+        return watched && mm <= 0;
     }
 
     private void storm(double mm, int[] hours, Instant from) {

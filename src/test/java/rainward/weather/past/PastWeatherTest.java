@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rainward.farm.Window;
 import rainward.weather.climate.DailyWeather;
 import rainward.weather.climate.DayCourse;
@@ -220,10 +221,30 @@ class PastWeatherTest {
             PastWeather byDay = PastWeather.of(rain(daily(10), hourly(15, 4)), frame(DAY, 1));
             assertThat(byDay.timedHours().stream()).containsExactly(15);
             PastWeather byGauge = PastWeather.of(rain(KIM, hourly(15, 4)), frame(DAY, 1));
-            assertThat(byGauge.timedHours().cardinality()).isEqualTo(24);
-            PastWeather dry = PastWeather.of(rain(daily(0)), frame(DAY, 1));
-            assertThat(dry.timedHours().cardinality()).isEqualTo(24);
+            assertThat(byGauge.timedHours().isEmpty())
+                    .as("one hour was watched")
+                    .isTrue();
             assertThat(PastWeather.of(NOTHING, frame(DAY, 1)).timedHours().isEmpty())
+                    .isTrue();
+        }
+
+        @ParameterizedTest
+        @ValueSource(doubles = {0, 4})
+        void aGaugedDayIsTimedByAnAnalysisOfAllItsHoursWetOrDry(double mm) {
+            RainObservation[] all = IntStream.range(0, 25)
+                    .mapToObj(h -> h == 24 ? KIM : hourly(h, h == 15 ? mm : 0))
+                    .toArray(RainObservation[]::new);
+            PastWeather past = PastWeather.of(rain(all), frame(DAY, 1));
+            assertThat(past.timedHours().cardinality()).isEqualTo(mm > 0 ? 24 : 0);
+        }
+
+        /** Else only dry days were counted where a gauge alone tells of the rain. */
+        @ParameterizedTest
+        @ValueSource(doubles = {0, 10})
+        void aDayThatOnlyItsTotalTellsOfIsNotTimedWetOrDry(double mm) {
+            assertThat(PastWeather.of(rain(daily(mm)), frame(DAY, 1))
+                            .timedHours()
+                            .isEmpty())
                     .isTrue();
         }
     }
