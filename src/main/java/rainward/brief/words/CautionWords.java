@@ -1,5 +1,6 @@
 package rainward.brief.words;
 
+import java.time.Duration;
 import rainward.brief.Caution;
 import rainward.brief.making.HeatIndex;
 import rainward.farm.Operation;
@@ -96,8 +97,8 @@ public final class CautionWords {
 
     private static String withoutNumbers(Caution caution) {
         if (caution instanceof Caution.Road road) {
-            return "Road: " + Math.round(road.drivingHours() * 60)
-                    + " minutes of driving between fields. Lights and the slow-moving-vehicle "
+            return "Road: " + Reader.span(Duration.ofMinutes(Math.round(road.drivingHours() * 60)))
+                    + " of driving between fields. Lights and the slow-moving-vehicle "
                     + "emblem on, implements folded and pinned, loads tied; local road rules hold.";
         }
         if (caution instanceof Caution.Spray) {

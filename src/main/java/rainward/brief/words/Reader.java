@@ -32,6 +32,14 @@ public record Reader(DayClock clock, UnitSystem units) {
         return shown + (shown.equals("1") ? " hour" : " hours");
     }
 
+    /** To the minute, for instance {@code 5 h 12 min}. */
+    public static String span(Duration duration) {
+        long hours = duration.toHours();
+        long minutes = duration.toMinutesPart();
+        String rest = minutes + " min";
+        return hours == 0 ? rest : hours + " h" + (minutes == 0 ? "" : " " + rest);
+    }
+
     public static String count(int number, String one, String many) {
         return number + " " + (number == 1 ? one : many);
     }
