@@ -86,7 +86,7 @@ public enum Trial {
                         List.copyOf(roster.properties().values()),
                         List.copyOf(roster.mixes().values()),
                         List.copyOf(roster.recipes().values()),
-                        new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor())),
+                        crew.with(people, machines)),
                 scene.fields(),
                 scene.rules());
     }

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Set;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.GeoPoint;
 import rainward.farm.Property;
 import rainward.farm.Roster;
 import rainward.farm.SoilTexture;
+import rainward.farm.UnitSystem;
 
 /** The invented crew in southern Michigan whose days the tests write briefs for. */
 public final class SampleCrew {
@@ -67,7 +69,7 @@ public final class SampleCrew {
 
     private static Crew crew() {
         return new Crew(
-                DETROIT,
+                new DayClock(DETROIT, UnitSystem.US_CUSTOMARY),
                 new CrewHours(
                         LocalTime.of(6, 30),
                         LocalTime.of(18, 0),

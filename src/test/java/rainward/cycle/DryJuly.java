@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
@@ -104,7 +105,7 @@ final class DryJuly {
                 EnumSet.complementOf(EnumSet.of(DayOfWeek.SUNDAY)),
                 true);
         return new Crew(
-                ZONE,
+                new DayClock(ZONE, UnitSystem.METRIC),
                 hours,
                 List.of(
                         new Person("Dell", Set.of(), List.of()),

@@ -147,7 +147,7 @@ class OrderCommandsIT {
         String first = rank(1);
 
         assertThat(desk.type("hold", first, "2026-08-20").out())
-                .contains("left out until Thu 20 Aug 2026 00:00");
+                .contains("left out until Thu, Aug 20 midnight");
 
         assertThat(desk.type("order", "--json").json().findValuesAsText("field"))
                 .doesNotContain(first);

@@ -23,7 +23,7 @@ class RosterTest {
             List.of(),
             List.of(Hollows.RECIPE),
             new Crew(
-                    Hollows.ZONE,
+                    new DayClock(Hollows.ZONE, UnitSystem.METRIC),
                     new CrewHours(
                             LocalTime.of(7, 0),
                             LocalTime.of(17, 0),

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.GeoPoint;
 import rainward.farm.Mix;
@@ -24,6 +25,7 @@ import rainward.farm.Property;
 import rainward.farm.Season;
 import rainward.farm.SoilTexture;
 import rainward.farm.Species;
+import rainward.farm.UnitSystem;
 import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
@@ -44,7 +46,7 @@ class WindowDetectorTest {
     private static final SoilTexture LOAM = new SoilTexture(0.4, 0.2, 2.5);
     private static final WindowRules.Watch WATCH = WindowRules.usual(ZONE).watch();
     private static final Crew CREW = new Crew(
-            ZONE,
+            new DayClock(ZONE, UnitSystem.METRIC),
             new CrewHours(
                     LocalTime.of(7, 0),
                     LocalTime.of(18, 0),

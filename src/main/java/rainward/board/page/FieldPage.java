@@ -12,7 +12,7 @@ import rainward.board.house.Standing;
 import rainward.board.picture.Curve;
 import rainward.board.picture.RainStrip;
 import rainward.board.picture.TimeScale;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.brief.words.Reader;
 import rainward.cycle.Outlook;
 import rainward.farm.Field;

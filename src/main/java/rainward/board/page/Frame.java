@@ -12,6 +12,7 @@ import rainward.board.door.Visitor;
 import rainward.board.house.Standing;
 import rainward.brief.words.CautionWords;
 import rainward.brief.words.Reader;
+import rainward.farm.UnitSystem;
 
 /**
  * What every page has around it.
@@ -108,5 +109,10 @@ public record Frame(
     /** The date of the farm, as date boxes want it. */
     public String today() {
         return now.atZone(standing.farm().zone()).toLocalDate().toString();
+    }
+
+    /** A time of day as the reader writes it, to show how. */
+    public String sampleTime() {
+        return reader().clock().units() == UnitSystem.US_CUSTOMARY ? "7:30 am" : "07:30";
     }
 }

@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import rainward.brief.words.DayClock;
 import rainward.cycle.RainPicture;
+import rainward.farm.DayClock;
 import rainward.farm.UnitSystem;
 
 /**

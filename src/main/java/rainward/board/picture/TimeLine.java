@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
 import rainward.farm.Window;

@@ -7,7 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.farm.Window;
 
 /**

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import rainward.farm.DayClock;
 import rainward.farm.UnitSystem;
 
 /**

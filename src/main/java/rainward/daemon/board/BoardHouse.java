@@ -16,7 +16,7 @@ import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
 import rainward.board.house.Supply;
 import rainward.brief.post.OutboxRow;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.daemon.board.form.EntryDesk;
 import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.CalendarDesk;

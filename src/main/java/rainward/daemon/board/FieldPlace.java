@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 

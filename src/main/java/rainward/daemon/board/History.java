@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rainward.board.house.FieldFile;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.store.journal.JournalEntry;
 import rainward.store.ledger.LedgerLine;
 import rainward.store.ledger.Renamed;

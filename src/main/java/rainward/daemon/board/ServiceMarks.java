@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rainward.board.house.Mark;
 import rainward.board.house.Standing;
@@ -22,9 +20,6 @@ final class ServiceMarks {
 
     private static final long LEAST_FREE_MB = 200;
     private static final Duration MAIL_STUCK = Duration.ofHours(1);
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     private final Office office;
 
@@ -54,7 +49,7 @@ final class ServiceMarks {
         return since.map(at -> new Mark(
                         mark.what(),
                         false,
-                        mark.words() + ", since " + WHEN.format(at.atZone(office.zone()))))
+                        mark.words() + ", since " + office.dayClock().near(at, office.now())))
                 .orElse(mark);
     }
 
@@ -106,7 +101,8 @@ final class ServiceMarks {
     private Mark disk() {
         try {
             long freeMb = Files.getFileStore(office.home().path()).getUsableSpace() >> 20;
-            return new Mark("disk", freeMb >= LEAST_FREE_MB, freeMb + " MB free");
+            String free = freeMb < 10_000 ? freeMb + " MB free" : freeMb / 1024 + " GB free";
+            return new Mark("disk", freeMb >= LEAST_FREE_MB, free);
         } catch (IOException e) {
             return new Mark("disk", false, "cannot be asked: " + e.getMessage());
         }

@@ -1,20 +1,19 @@
 package rainward.daemon.command;
 
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rainward.brief.ForecastAge;
+import rainward.brief.words.Reader;
 import rainward.cycle.Cycle;
 import rainward.cycle.sheet.OrderSheet;
 import rainward.daemon.office.AlertDesk;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
+import rainward.farm.DayClock;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
 import rainward.queue.problem.Plan;
@@ -37,9 +36,6 @@ public final class OrderCommand extends OfficeCommand {
     /** Reasons below it speak of ground and wind; without this nobody would know where from. */
     private static final String OLD = ": too old to work by. What follows rests on what is usual"
             + " for the season; run `rainward pull`.";
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     /** One question about the order, or none. */
     static final class Question {
@@ -87,28 +83,27 @@ public final class OrderCommand extends OfficeCommand {
         Cycle.Result result = desk.reckon();
         OrderWhy.mustHaveForecast(result);
         OrderWhatIf then = OrderWhatIf.of(result, edits, office.zone(), desk::effort);
-        show(then, () -> then.text(office.settings().farm().units()));
+        show(then, () -> then.text(office.reader()));
         return 0;
     }
 
     private int print(Office office, PlanningDesk desk) {
         Cycle.Result result = desk.reckon();
         OrderSheet sheet = OrderSheet.of(result.outlook(), office.zone());
-        show(
-                sheet,
-                () -> text(
-                        sheet, result.outlook().plan(), office.settings().farm().units()));
+        show(sheet, () -> text(sheet, result.outlook().plan(), office.reader()));
         return 0;
     }
 
-    private static String text(OrderSheet sheet, Plan plan, UnitSystem units) {
+    private static String text(OrderSheet sheet, Plan plan, Reader reader) {
+        UnitSystem units = reader.units();
+        DayClock clock = reader.clock();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("#", "start", "end", "field", "area", "stage", "machine", "who", "stand"));
         for (OrderSheet.Line line : sheet.items()) {
             rows.add(List.of(
                     String.valueOf(line.rank()),
-                    WHEN.format(line.start()),
-                    WHEN.format(line.end()).substring(WHEN.format(line.end()).length() - 5),
+                    clock.dateTime(line.start().toInstant()),
+                    clock.time(line.end().toInstant()),
                     line.field(),
                     area(line.acres(), units),
                     line.stage(),
@@ -119,7 +114,7 @@ public final class OrderCommand extends OfficeCommand {
                             : "no seed yet"));
         }
         List<String> parts = new ArrayList<>();
-        parts.add(head(sheet));
+        parts.add(head(sheet, clock));
         parts.add(sheet.items().isEmpty() ? "Nothing is in the order." : Sheets.columns(rows));
         plan.leftOut().forEach(left -> parts.add("Left out: " + left.field() + ": " + left.why()));
         return String.join(System.lineSeparator(), parts);
@@ -129,12 +124,13 @@ public final class OrderCommand extends OfficeCommand {
         return units.area(UnitSystem.US_CUSTOMARY.inside(Quantity.AREA, acres));
     }
 
-    private static String head(OrderSheet sheet) {
-        String asOf = "Order as of " + WHEN.format(sheet.asOf());
+    private static String head(OrderSheet sheet, DayClock clock) {
+        String asOf = "Order as of " + clock.dateTime(sheet.asOf().toInstant());
         return sheet.forecastIssuedAt()
-                .map(issued -> asOf + ", forecast issued " + when(issued) + " ("
-                        + Math.round(sheet.forecastAgeHours().orElse(0.0)) + " h old)"
-                        + (stale(sheet) ? OLD : ""))
+                .map(issued ->
+                        asOf + ", forecast issued " + clock.dateTime(issued.toInstant()) + " ("
+                                + Math.round(sheet.forecastAgeHours().orElse(0.0)) + " h old)"
+                                + (stale(sheet) ? OLD : ""))
                 .orElse(asOf + ", without a forecast: run `rainward pull` first");
     }
 
@@ -142,9 +138,5 @@ public final class OrderCommand extends OfficeCommand {
         return sheet.forecastAgeHours()
                 .filter(hours -> hours > ForecastAge.NOT_FRESH.toHours())
                 .isPresent();
-    }
-
-    private static String when(OffsetDateTime at) {
-        return WHEN.format(at);
     }
 }

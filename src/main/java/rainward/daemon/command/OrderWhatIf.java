@@ -2,7 +2,6 @@ package rainward.daemon.command;
 
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import rainward.brief.words.Reader;
 import rainward.cycle.Cycle;
 import rainward.daemon.office.Refusal;
 import rainward.farm.UnitSystem;
@@ -30,9 +30,6 @@ import rainward.queue.search.Effort;
  * @param fields whose place changes
  */
 record OrderWhatIf(String edits, double valueHa, double thenHa, List<Moved> fields) {
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     /**
      * A field whose seeding moves.
@@ -112,7 +109,8 @@ record OrderWhatIf(String edits, double valueHa, double thenHa, List<Moved> fiel
         return item.flatMap(PlanItem::sowing).map(PlanItem.Sowing::chance).orElse(0.0);
     }
 
-    String text(UnitSystem units) {
+    String text(Reader reader) {
+        UnitSystem units = reader.units();
         List<String> lines = new ArrayList<>();
         double gain = thenHa - valueHa;
         lines.add("With \"" + edits + "\" the order is worth " + units.area(thenHa)
@@ -126,10 +124,14 @@ record OrderWhatIf(String edits, double valueHa, double thenHa, List<Moved> fiel
         rows.add(List.of("field", "seeded now", "then", "stand"));
         fields.forEach(f -> rows.add(List.of(
                 f.field(),
-                f.seedAt().map(WHEN::format).orElse("not in the order"),
-                f.thenSeedAt().map(WHEN::format).orElse("not in the order"),
+                when(f.seedAt(), reader).orElse("not in the order"),
+                when(f.thenSeedAt(), reader).orElse("not in the order"),
                 String.format(Locale.US, "%+d points", Math.round(100 * f.chanceChange())))));
         lines.add(Sheets.columns(rows));
         return String.join(System.lineSeparator(), lines);
+    }
+
+    private static Optional<String> when(Optional<OffsetDateTime> at, Reader reader) {
+        return at.map(time -> reader.clock().dateTime(time.toInstant()));
     }
 }

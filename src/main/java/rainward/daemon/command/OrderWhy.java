@@ -3,16 +3,15 @@ package rainward.daemon.command;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rainward.cycle.AlertStops;
 import rainward.cycle.Cycle;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Spelled;
+import rainward.farm.DayClock;
 import rainward.farm.FieldStatus;
 import rainward.farm.UnitSystem;
 import rainward.queue.reasons.Binding;
@@ -42,9 +41,6 @@ record OrderWhy(
         Optional<String> before,
         String words,
         List<Item> items) {
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     /**
      * A piece of its work.
@@ -150,18 +146,21 @@ record OrderWhy(
 
     String text(Office office) {
         UnitSystem units = office.settings().farm().units();
+        DayClock clock = office.dayClock();
+        Instant now = office.now();
         List<String> lines = new ArrayList<>();
         lines.add(field + rank.map(r -> ", number " + r + " in the order").orElse("")
                 + ", readiness " + readiness + ": " + words + ".");
         for (Item item : items) {
             lines.add("  " + item.stage() + " by " + item.machine() + ", "
-                    + WHEN.format(item.start()) + ": " + item.words());
+                    + clock.near(item.start().toInstant(), now) + ": " + item.words());
         }
         if (rank.isPresent()) {
             lines.add("  A day later it " + (dayLaterHa < 0 ? "gains " : "loses ")
                     + units.area(Math.abs(dayLaterHa)) + " of full stand.");
         }
-        goodUntil.ifPresent(at -> lines.add("  Good until " + WHEN.format(at) + "."));
+        goodUntil.ifPresent(
+                at -> lines.add("  Good until " + clock.near(at.toInstant(), now) + "."));
         before.ifPresent(other -> lines.add("  The seeder comes from " + other + "."));
         return String.join(System.lineSeparator(), lines);
     }

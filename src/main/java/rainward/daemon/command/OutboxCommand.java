@@ -1,10 +1,8 @@
 package rainward.daemon.command;
 
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -12,6 +10,7 @@ import picocli.CommandLine.Option;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.OutboxSheet;
 import rainward.daemon.office.Refusal;
+import rainward.farm.DayClock;
 import rainward.store.Books;
 
 /** Shows the mail that waits, and what became of the rest. */
@@ -24,9 +23,6 @@ import rainward.store.Books;
             "can be taken out."
         })
 public final class OutboxCommand extends OfficeCommand {
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     /** One change or none. */
     static final class Change {
@@ -57,7 +53,7 @@ public final class OutboxCommand extends OfficeCommand {
             changed(office, drop, (books, now) -> books.outbox().drop(drop, now));
         }
         List<OutboxSheet> lines = OutboxSheet.of(office);
-        show(lines, () -> text(lines));
+        show(lines, () -> text(lines, office.dayClock()));
         return 0;
     }
 
@@ -81,7 +77,7 @@ public final class OutboxCommand extends OfficeCommand {
         });
     }
 
-    private static String text(List<OutboxSheet> lines) {
+    private static String text(List<OutboxSheet> lines, DayClock clock) {
         if (lines.isEmpty()) {
             return "Nothing waits, and nothing was written in the last week.";
         }
@@ -90,7 +86,7 @@ public final class OutboxCommand extends OfficeCommand {
         lines.forEach(line -> rows.add(List.of(
                 String.valueOf(line.id()),
                 line.state(),
-                WHEN.format(line.writtenAt()),
+                clock.dateTime(line.writtenAt().toInstant()),
                 String.valueOf(line.tries()),
                 line.recipient(),
                 line.subject(),

@@ -1,35 +1,33 @@
 package rainward.daemon.command;
 
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import rainward.cycle.sheet.ReadySheet;
 import rainward.daemon.office.Office;
+import rainward.farm.DayClock;
 import rainward.farm.UnitSystem;
 import rainward.readiness.Figures;
 
 /** The numbers behind one field's readiness, in words and units of the person. */
 final class ReadyNumbers {
 
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
-
+    private final DayClock clock;
     private final UnitSystem units;
     private final ReadySheet.Numbers numbers;
 
     ReadyNumbers(Office office, ReadySheet.Numbers numbers) {
+        this.clock = office.dayClock();
         this.units = office.settings().farm().units();
         this.numbers = numbers;
     }
 
     String text() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("next possible hour", WHEN.format(numbers.nextSeedAt())));
+        rows.add(List.of("next possible hour", when(numbers.nextSeedAt())));
         rows.add(List.of(
                 "worth of a stand",
                 percent(numbers.worth().now()) + " then, "
@@ -52,9 +50,12 @@ final class ReadyNumbers {
                 + between(rain.earliest(), rain.latest());
     }
 
-    private static String between(Optional<OffsetDateTime> from, Optional<OffsetDateTime> to) {
-        return from.flatMap(first ->
-                        to.map(last -> ", from " + WHEN.format(first) + " to " + WHEN.format(last)))
+    private String when(OffsetDateTime at) {
+        return clock.dateTime(at.toInstant());
+    }
+
+    private String between(Optional<OffsetDateTime> from, Optional<OffsetDateTime> to) {
+        return from.flatMap(first -> to.map(last -> ", from " + when(first) + " to " + when(last)))
                 .orElse("");
     }
 

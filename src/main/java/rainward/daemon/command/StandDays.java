@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rainward.brief.words.DayClock;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.office.StandChecks;
+import rainward.farm.DayClock;
 import rainward.input.check.CheckDay;
 
 /**
@@ -97,7 +97,7 @@ record StandDays(LocalDate today, List<Line> checks) {
         if (checks.isEmpty()) {
             return "No seeded field waits for a look.";
         }
-        DayClock clock = new DayClock(office.zone(), office.settings().farm().units());
+        DayClock clock = office.dayClock();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("field", "mix", "sown", "half up by", "range", "look from", "why then"));
         checks.forEach(line -> rows.add(List.of(

@@ -60,7 +60,11 @@ final class DemoCrew {
                                 new StageWord(
                                         field.name(),
                                         stage,
-                                        new StageWord.Said(at, at, "Dell"),
+                                        new StageWord.Said(
+                                                at.toInstant(),
+                                                at.toInstant(),
+                                                "Dell",
+                                                office.dayClock()),
                                         StageWord.Means.UNSAID),
                                 true)
                         ? 1
@@ -83,11 +87,10 @@ final class DemoCrew {
 
     private boolean write(PlanItem item, Instant at, boolean finished) {
         Field field = field(item.place().field());
-        ZonedDateTime when = at.atZone(office.zone());
         StageWord word = new StageWord(
                 item.place().field(),
                 item.place().stage(),
-                new StageWord.Said(when, when, item.hands().person()),
+                new StageWord.Said(at, at, item.hands().person(), office.dayClock()),
                 new StageWord.Means(
                         Optional.of(item.hands().machine()),
                         item.sowing().map(PlanItem.Sowing::mix),

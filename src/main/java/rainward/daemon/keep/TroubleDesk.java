@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -34,9 +32,6 @@ public final class TroubleDesk {
     private static final Duration RECENT = Duration.ofDays(2);
 
     private static final Logger LOG = LoggerFactory.getLogger(TroubleDesk.class);
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
-
     private final Office office;
     private final PostDesk post;
 
@@ -99,7 +94,7 @@ public final class TroubleDesk {
         String event =
                 "trouble/" + trouble.what() + "/" + now.atZone(office.zone()).toLocalDate();
         String words = "Rainward cannot do its work as it should.\n\n" + trouble.what() + ": "
-                + trouble.words() + "\nSince " + WHEN.format(began.atZone(office.zone())) + ".\n\n"
+                + trouble.words() + "\nSince " + office.dayClock().near(began, now) + ".\n\n"
                 + "`rainward check` looks at everything. This is said once a day while it lasts.\n";
         Letter letter = new Letter(
                 event,

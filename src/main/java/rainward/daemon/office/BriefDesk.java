@@ -87,10 +87,10 @@ final class BriefDesk {
         Map<String, HourlyAir> air = new TreeMap<>();
         inHand.forEach((property, forecast) -> air.put(property, forecast.hourly()));
         List<String> warnings =
-                new ArrayList<>(WeatherDesk.words(books, inHand.values(), office.zone()));
+                new ArrayList<>(WeatherDesk.words(books, inHand.values(), office.dayClock()));
         result.outlook().rain().values().stream()
                 .flatMap(rain -> rain.basis().words().stream())
-                .map(words -> LocalWords.in(office.zone(), words))
+                .map(words -> LocalWords.in(office.dayClock(), words))
                 .distinct()
                 .filter(words -> !warnings.contains(words))
                 .forEach(warnings::add);

@@ -187,7 +187,7 @@ public final class CheckDesk {
         String words = states.isEmpty()
                 ? "none was asked yet"
                 : states.stream()
-                        .map(status -> LocalWords.of(status, office.zone()))
+                        .map(status -> LocalWords.of(status, office.dayClock()))
                         .collect(Collectors.joining("; "));
         return new Finding(
                 "sources",

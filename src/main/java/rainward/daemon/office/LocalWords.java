@@ -1,13 +1,11 @@
 package rainward.daemon.office;
 
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rainward.farm.DayClock;
 import rainward.weather.source.ForecastSeries;
 import rainward.weather.source.Pull;
 import rainward.weather.source.PullOutcome;
@@ -22,57 +20,54 @@ import rainward.weather.source.SourceStatus;
  */
 final class LocalWords {
 
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
-
     private static final Pattern MOMENT =
             Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?Z");
 
     private LocalWords() {}
 
-    /** A sentence with its moments in a zone; what only looks like a moment stays. */
-    static String in(ZoneId zone, String sentence) {
+    /** A sentence with its moments as the farm says them; what only looks like a moment stays. */
+    static String in(DayClock clock, String sentence) {
         Matcher moments = MOMENT.matcher(sentence);
-        return moments.replaceAll(found -> Matcher.quoteReplacement(local(zone, found.group())));
+        return moments.replaceAll(found -> Matcher.quoteReplacement(local(clock, found.group())));
     }
 
-    private static String local(ZoneId zone, String moment) {
+    private static String local(DayClock clock, String moment) {
         try {
-            return WHEN.format(OffsetDateTime.parse(moment).atZoneSameInstant(zone));
+            return clock.dateTime(OffsetDateTime.parse(moment).toInstant());
         } catch (DateTimeParseException e) {
             return moment;
         }
     }
 
-    /** A pull with its words in a zone. */
-    static Pull in(ZoneId zone, Pull pull) {
-        return new Pull(in(zone, pull.outcome()), pull.answers());
+    /** A pull with its words so. */
+    static Pull in(DayClock clock, Pull pull) {
+        return new Pull(in(clock, pull.outcome()), pull.answers());
     }
 
-    private static PullOutcome in(ZoneId zone, PullOutcome outcome) {
+    private static PullOutcome in(DayClock clock, PullOutcome outcome) {
         if (outcome instanceof Fetched fetched) {
-            return new Fetched(in(zone, fetched.forecast()));
+            return new Fetched(in(clock, fetched.forecast()));
         }
         if (outcome instanceof Unchanged same) {
-            return new Unchanged(in(zone, same.forecast()), same.confirmedAt());
+            return new Unchanged(in(clock, same.forecast()), same.confirmedAt());
         }
         Failed failed = (Failed) outcome;
         return new Failed(
                 failed.kind(),
-                in(zone, failed.words()),
+                in(clock, failed.words()),
                 failed.retryAt(),
-                failed.series().map(series -> in(zone, series)));
+                failed.series().map(series -> in(clock, series)));
     }
 
-    private static ForecastSeries in(ZoneId zone, ForecastSeries series) {
+    private static ForecastSeries in(DayClock clock, ForecastSeries series) {
         List<String> warnings =
-                series.warnings().stream().map(words -> in(zone, words)).toList();
+                series.warnings().stream().map(words -> in(clock, words)).toList();
         return new ForecastSeries(
                 series.stamp(), series.point(), series.hourly(), series.rain(), warnings);
     }
 
     /** How a source does and since when. */
-    static String of(SourceStatus status, ZoneId zone) {
+    static String of(SourceStatus status, DayClock clock) {
         String state = switch (status.state()) {
             case OK -> "does well";
             case LATE -> "is late";
@@ -81,7 +76,7 @@ final class LocalWords {
             case BLOCKED -> "turns us away";
             case DISABLED -> "is switched off";
         };
-        return status.source() + " " + state + " since "
-                + WHEN.format(status.since().atZone(zone)) + ": " + in(zone, status.words());
+        return status.source() + " " + state + " since " + clock.dateTime(status.since()) + ": "
+                + in(clock, status.words());
     }
 }

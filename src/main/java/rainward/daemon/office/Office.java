@@ -10,11 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rainward.brief.words.Reader;
 import rainward.cycle.CycleInput;
 import rainward.daemon.settings.Fault;
 import rainward.daemon.settings.Settings;
 import rainward.daemon.settings.SettingsOutcome;
 import rainward.daemon.settings.SettingsReader;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.Mix;
 import rainward.farm.Property;
@@ -164,6 +166,16 @@ public final class Office implements AutoCloseable {
 
     public ZoneId zone() {
         return settings().farm().zone();
+    }
+
+    /** Days and times as the farm says them. */
+    public DayClock dayClock() {
+        return new DayClock(zone(), settings().farm().units());
+    }
+
+    /** Whoever reads on the farm. */
+    public Reader reader() {
+        return new Reader(dayClock(), settings().farm().units());
     }
 
     /** The moment; each piece of work asks once and keeps the answer. */

@@ -1,7 +1,6 @@
 package rainward.daemon.office;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -11,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import rainward.daemon.settings.Settings;
+import rainward.farm.DayClock;
 import rainward.farm.Property;
 import rainward.feed.SourceChain;
 import rainward.feed.SourceWatch;
@@ -65,7 +65,7 @@ public final class WeatherDesk {
                         .map(source -> Objects.requireNonNull(services.get(source)))
                         .toList();
         return LocalWords.in(
-                office.zone(), new SourceChain(order, watch).pull(property.place(), now));
+                office.dayClock(), new SourceChain(order, watch).pull(property.place(), now));
     }
 
     /** States of the sources, as they are kept. */
@@ -186,11 +186,12 @@ public final class WeatherDesk {
 
     /** What the person should know about the forecasts in hand, as of the last pull. */
     public List<String> words() {
-        return office.store().read(books -> words(books, inHand(books).values(), office.zone()));
+        return office.store()
+                .read(books -> words(books, inHand(books).values(), office.dayClock()));
     }
 
     /** Which sources do not do well and since when, then what the forecasts in hand lack. */
-    static List<String> words(Books books, Collection<ForecastSeries> inHand, ZoneId zone) {
+    static List<String> words(Books books, Collection<ForecastSeries> inHand, DayClock clock) {
         List<String> words = new ArrayList<>();
         List<SourceStatus> states = books.lastKnown()
                 .find(SOURCES, KnownSources.class)
@@ -198,7 +199,7 @@ public final class WeatherDesk {
                 .orElse(List.of());
         states.stream()
                 .filter(status -> status.state() != SourceStatus.State.OK)
-                .forEach(status -> words.add(LocalWords.of(status, zone)));
+                .forEach(status -> words.add(LocalWords.of(status, clock)));
         for (ForecastSeries series : inHand) {
             series.warnings().stream()
                     // The sentence about its source says this with the time since when.

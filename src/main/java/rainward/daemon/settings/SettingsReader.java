@@ -15,6 +15,7 @@ import java.util.SortedSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rainward.daemon.settings.text.KeyLines;
+import rainward.farm.DayClock;
 import rainward.farm.Mix;
 import rainward.farm.Species;
 import rainward.intake.InputTables;
@@ -103,7 +104,8 @@ public record SettingsReader(
         Section root = new Section(reading, "", node);
         Settings.Farm farm = FarmReader.farm(root.table("farm"), regions);
         SecretReader secrets = new SecretReader(environment, file);
-        Settings.Work work = new WorkReader(farm.zone(), species).work(root);
+        Settings.Work work =
+                new WorkReader(new DayClock(farm.zone(), farm.units()), species).work(root);
         Settings settings = new Settings(
                 farm,
                 FarmReader.keeping(root.table("keep")),

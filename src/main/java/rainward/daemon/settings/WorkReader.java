@@ -4,7 +4,6 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.NearestName;
@@ -29,7 +29,7 @@ import rainward.farm.Window;
  * @param zone of the farm's days
  * @param species by name
  */
-record WorkReader(ZoneId zone, Map<String, Species> species) {
+record WorkReader(DayClock clock, Map<String, Species> species) {
 
     private static final List<DayOfWeek> MONDAY_TO_SATURDAY =
             List.of(DayOfWeek.values()).subList(0, 6);
@@ -59,7 +59,7 @@ record WorkReader(ZoneId zone, Map<String, Species> species) {
                 section.flag("daylight_only", true));
         double roadFactor = section.number("road_factor", Bounds.Real.usually(1.3, 1, 3));
         section.end();
-        return new Crew(zone, hours, people, machines, roadFactor);
+        return new Crew(clock, hours, people, machines, roadFactor);
     }
 
     private static List<DayOfWeek> days(Section section) {
@@ -179,7 +179,7 @@ record WorkReader(ZoneId zone, Map<String, Species> species) {
             if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
                 away.wrong("to", "must be the same day as from, " + from.get() + ", or later");
             } else if (from.isPresent() && to.isPresent()) {
-                absences.add(Window.ofDays(from.get(), to.get(), zone));
+                absences.add(Window.ofDays(from.get(), to.get(), clock.zone()));
             }
         }
         return absences;

@@ -2,10 +2,8 @@ package rainward.daemon.word;
 
 import java.time.Instant;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.farm.FieldState;
@@ -17,9 +15,6 @@ import rainward.store.journal.StageJournal;
 
 /** Where people say what becomes of a field in the order. */
 public final class FieldDesk {
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.US);
 
     private static final int LONGEST_NOTE = 2000;
 
@@ -103,14 +98,14 @@ public final class FieldDesk {
         return Answer.written(known.name() + " goes before all others now.");
     }
 
-    private static Answer hold(StageJournal journal, Known known, String until) {
+    private Answer hold(StageJournal journal, Known known, String until) {
         known.mustWait("held");
         Instant end = end(until, known.now());
         if (!end.isAfter(known.now().toInstant())) {
             throw Refusal.badInput("A hold until " + until + " is over already: give a day"
                     + " that is still to come.");
         }
-        String shown = WHEN.format(end.atZone(known.now().getZone()));
+        String shown = office.dayClock().near(end, office.now());
         if (known.status().heldUntil().filter(end::equals).isPresent()) {
             return Answer.alreadySo(known.name() + " is held until " + shown + " already.");
         }

@@ -2,8 +2,6 @@ package rainward.daemon.word;
 
 import java.time.Instant;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import rainward.cycle.ground.SoilWord;
 import rainward.daemon.office.NameMatch;
@@ -16,9 +14,6 @@ import rainward.store.journal.JournalEntry;
 
 /** Where people who dug say what they saw. */
 public final class SoilDesk {
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
 
     private final Office office;
 
@@ -95,6 +90,6 @@ public final class SoilDesk {
     }
 
     private String shown(Instant instant) {
-        return WHEN.format(instant.atZone(office.zone()));
+        return office.dayClock().near(instant, office.now());
     }
 }

@@ -64,7 +64,7 @@ public final class StageDesk {
                 name,
                 NameMatch.of(said.stage(), stages).orRefuse("stage of " + name),
                 new StageWord.Said(
-                        Moments.of(said.at(), now).atZone(office.zone()), now, said.by()),
+                        Moments.of(said.at(), now), now.toInstant(), said.by(), office.dayClock()),
                 said.means());
         Verdict verdict = switch (said.verb()) {
             case START -> books.journal().started(word, field, recipe);

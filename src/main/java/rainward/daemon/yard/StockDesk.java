@@ -118,7 +118,7 @@ public final class StockDesk {
                 shortage.map(s -> shown(units, s.shortKg())).orElse(0.0),
                 shortage.map(Stock.Shortage::runsOutOn),
                 shortage.map(Stock.Shortage::orderBy),
-                shortage.map(s -> s.text(units.mass(s.shortKg()), today))
+                shortage.map(s -> s.text(units.mass(s.shortKg()), today, office.dayClock()))
                         .orElse(row.item() + " is enough for the days ahead"));
     }
 

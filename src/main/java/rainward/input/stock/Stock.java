@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rainward.farm.DayClock;
 import rainward.farm.Require;
 import rainward.input.Gap;
 
@@ -119,11 +120,11 @@ public record Stock(Map<String, Double> onHandKg, List<Gap> gaps) {
     public record Shortage(String item, LocalDate runsOutOn, double shortKg, LocalDate orderBy) {
 
         /** One line for the brief. */
-        public String text(String mass, LocalDate today) {
-            return item + " runs out on " + runsOutOn + ", short of " + mass
+        public String text(String mass, LocalDate today, DayClock clock) {
+            return item + " runs out on " + clock.day(runsOutOn) + ", short of " + mass
                     + (orderBy.isBefore(today)
                             ? "; too late to order in time, plan another mix or fetch it"
-                            : "; order by " + orderBy);
+                            : "; order by " + clock.day(orderBy));
         }
     }
 }

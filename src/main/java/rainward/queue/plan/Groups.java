@@ -106,8 +106,7 @@ final class Groups {
 
     private static PlanProblem part(
             PlanProblem whole, List<Job> jobs, List<Machine> machines, List<Person> people) {
-        Crew crew = whole.crew();
-        Crew share = new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor());
+        Crew share = whole.crew().with(people, machines);
         return ShopBuilder.inOrder(whole.withCrew(share), jobs);
     }
 

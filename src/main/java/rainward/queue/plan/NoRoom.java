@@ -8,7 +8,6 @@ import rainward.queue.model.BetterLater;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
-import rainward.queue.problem.Words;
 import rainward.queue.search.Genome;
 import rainward.queue.shop.Decoder;
 import rainward.queue.shop.Item;
@@ -82,9 +81,6 @@ final class NoRoom {
     }
 
     private String words(int start) {
-        return HorizonMinutes.of(problem.horizon())
-                .at(start)
-                .atZone(problem.crew().zone())
-                .format(Words.DAY_AND_HOUR);
+        return problem.told(HorizonMinutes.of(problem.horizon()).at(start));
     }
 }

@@ -75,6 +75,11 @@ public record PlanProblem(
         return new PlanProblem(asOf, horizon, crew, jobs, prices, lastOrder, stockHa, others);
     }
 
+    /** A moment of the days planned as the crew says it. */
+    public String told(Instant instant) {
+        return crew.clock().near(instant, asOf);
+    }
+
     /** Full or begun hours of the horizon. */
     public int hours() {
         return (int) ((horizon.length().toMinutes() + 59) / 60);

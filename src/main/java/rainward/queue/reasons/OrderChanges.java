@@ -14,7 +14,6 @@ import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
-import rainward.queue.problem.Words;
 
 /**
  * What is different from the last order, and what that gains.
@@ -87,8 +86,7 @@ public record OrderChanges(List<OrderChange> changes, double gainHa) {
                         .filter(i -> i.place().field().equals(job.name()))
                         .findFirst())
                 .map(i -> i.work().from());
-        return start.map(s -> s.atZone(problem.crew().zone()).format(Words.DAY_AND_HOUR))
-                .orElse("nowhere");
+        return start.map(problem::told).orElse("nowhere");
     }
 
     private static Map<String, Double> earned(PlanProblem problem, Plan plan) {

@@ -13,7 +13,6 @@ import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
-import rainward.queue.problem.Words;
 
 /** Justifies a plan: for each field why here and not later. */
 public final class OrderReasons {
@@ -128,15 +127,11 @@ public final class OrderReasons {
                                 "a day later it would lose %.2f ha of full stand",
                                 loss)
                         : "a day later it would lose nothing, but its turn is now");
-        until.ifPresent(u -> parts.add("good until " + local(u)));
+        until.ifPresent(u -> parts.add("good until " + problem.told(u)));
         why.stream()
                 .filter(r -> r.item().sowing().isPresent())
                 .findFirst()
                 .ifPresent(r -> parts.add("not sooner: " + r.words()));
         return String.join("; ", parts);
-    }
-
-    private String local(Instant instant) {
-        return instant.atZone(problem.crew().zone()).format(Words.DAY_AND_HOUR);
     }
 }

@@ -183,15 +183,13 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
     }
 
     private WhatIf crew(List<Person> people, List<Machine> machines) {
-        Crew crew = problem.crew();
-        Crew changed = new Crew(crew.zone(), crew.hours(), people, machines, crew.roadFactor());
-        return new WhatIf(problem.withCrew(changed), faults);
+        return new WhatIf(problem.withCrew(problem.crew().with(people, machines)), faults);
     }
 
     private WhatIf hours(UnaryOperator<CrewHours> change) {
         Crew crew = problem.crew();
         Crew changed = new Crew(
-                crew.zone(),
+                crew.clock(),
                 change.apply(crew.hours()),
                 crew.people(),
                 crew.machines(),

@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Person;
+import rainward.farm.UnitSystem;
 
 /** Invented crews: a spreader, two tillage tractors and a seeder each, four people. */
 final class SampleCrew {
@@ -36,7 +38,7 @@ final class SampleCrew {
                 people.add(new Person("hand " + (char) ('A' + p) + end, Set.of(), List.of()));
             }
         }
-        return new Crew(ZONE, hours(), people, machines, 1.3);
+        return new Crew(new DayClock(ZONE, UnitSystem.METRIC), hours(), people, machines, 1.3);
     }
 
     private static CrewHours hours() {

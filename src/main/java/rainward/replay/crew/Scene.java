@@ -31,12 +31,8 @@ public record Scene(Roster roster, List<Field> fields, CycleInput.Rules rules) {
     public Scene laidAround(GeoPoint place) {
         Move move = new Move(yard(), place);
         Crew crew = roster.crew();
-        Crew moved = new Crew(
-                crew.zone(),
-                crew.hours(),
-                crew.people(),
-                crew.machines().stream().map(move::of).toList(),
-                crew.roadFactor());
+        Crew moved =
+                crew.with(crew.people(), crew.machines().stream().map(move::of).toList());
         return new Scene(
                 Roster.of(
                         roster.properties().values().stream()

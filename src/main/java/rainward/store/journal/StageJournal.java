@@ -97,7 +97,7 @@ public final class StageJournal {
         String verb = kind == JournalEntry.Kind.DONE ? " done at " : " started at ";
         return new Verdict.Written(
                 field.name() + ": " + word.stage() + verb
-                        + StageRules.moment(word.said().at().toInstant(), word) + ".",
+                        + StageRules.moment(word.said().at(), word) + ".",
                 lines);
     }
 
@@ -175,7 +175,7 @@ public final class StageJournal {
     }
 
     private static JournalEntry.Said said(StageWord.Said said) {
-        return new JournalEntry.Said(said.at().toInstant(), said.now().toInstant(), said.by());
+        return new JournalEntry.Said(said.at(), said.now(), said.by());
     }
 
     /** Anything else that a person says about a field: hold, pin, drop and their opposites. */

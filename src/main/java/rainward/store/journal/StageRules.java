@@ -1,10 +1,7 @@
 package rainward.store.journal;
 
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,9 +18,6 @@ import rainward.farm.StageRecord;
  * @param status where it stands
  */
 record StageRules(Recipe recipe, FieldStatus status) {
-
-    private static final DateTimeFormatter MOMENT =
-            DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
 
     /** Clocks of a crew's telephones differ by less. */
     private static final long CLOCK_SKEW_S = 300;
@@ -49,10 +43,10 @@ record StageRules(Recipe recipe, FieldStatus status) {
     }
 
     private static Optional<String> inFuture(StageWord word) {
-        Instant latest = word.said().now().toInstant().plusSeconds(CLOCK_SKEW_S);
-        return word.said().at().toInstant().isAfter(latest)
+        Instant latest = word.said().now().plusSeconds(CLOCK_SKEW_S);
+        return word.said().at().isAfter(latest)
                 ? Optional.of(word.field() + ": " + word.stage() + " cannot have happened at "
-                        + moment(word.said().at().toInstant(), word) + ", which is still to come.")
+                        + moment(word.said().at(), word) + ", which is still to come.")
                 : Optional.empty();
     }
 
@@ -81,11 +75,11 @@ record StageRules(Recipe recipe, FieldStatus status) {
         return earlier(word).stream()
                 .flatMap(name -> status.of(name).stream())
                 .filter(done -> done.finishedAt()
-                        .filter(end -> end.isAfter(word.said().at().toInstant()))
+                        .filter(end -> end.isAfter(word.said().at()))
                         .isPresent())
                 .findFirst()
                 .map(done -> word.field() + ": " + word.stage() + " at "
-                        + moment(word.said().at().toInstant(), word) + " would come before "
+                        + moment(word.said().at(), word) + " would come before "
                         + done.stage() + ", done at "
                         + moment(done.finishedAt().orElseThrow(), word)
                         + "; give a later time, or undo " + done.stage() + " first.");
@@ -94,9 +88,9 @@ record StageRules(Recipe recipe, FieldStatus status) {
     private Optional<String> beforeItsStart(StageWord word) {
         return status.of(word.stage())
                 .flatMap(StageRecord::startedAt)
-                .filter(began -> began.isAfter(word.said().at().toInstant()))
+                .filter(began -> began.isAfter(word.said().at()))
                 .map(began -> word.field() + ": " + word.stage() + " cannot end at "
-                        + moment(word.said().at().toInstant(), word) + ", it was started at "
+                        + moment(word.said().at(), word) + ", it was started at "
                         + moment(began, word) + "; give a later time, or undo the start first.");
     }
 
@@ -126,10 +120,6 @@ record StageRules(Recipe recipe, FieldStatus status) {
     }
 
     static String moment(Instant instant, StageWord word) {
-        return moment(instant, word.said().now().getZone());
-    }
-
-    static String moment(Instant instant, ZoneId zone) {
-        return MOMENT.format(instant.atZone(zone));
+        return word.said().clock().near(instant, word.said().now());
     }
 }

@@ -1,8 +1,9 @@
 package rainward.store.journal;
 
-import java.time.ZonedDateTime;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
+import rainward.farm.DayClock;
 
 /**
  * What a person says about a stage of a field.
@@ -17,11 +18,12 @@ public record StageWord(String field, String stage, Said said, Means means) {
     /**
      * When and by whom.
      *
-     * @param at when it happened, in the zone of the farm
+     * @param at when it happened
      * @param now when it is said
      * @param by who says so
+     * @param clock days and times as they say them
      */
-    public record Said(ZonedDateTime at, ZonedDateTime now, String by) {}
+    public record Said(Instant at, Instant now, String by, DayClock clock) {}
 
     /**
      * With what.

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rainward.board.picture.Boundary.Spot;
-import rainward.brief.words.DayClock;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.GeoPoint;
 import rainward.farm.SoilTexture;

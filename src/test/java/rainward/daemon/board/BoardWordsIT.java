@@ -117,7 +117,7 @@ class BoardWordsIT {
         page.locator("input[name=until]").fill("2026-07-20");
         press(page, "HOLD");
 
-        assertThat(said(page)).contains("left out until Mon 20 Jul 2026 00:00");
+        assertThat(said(page)).contains("left out until Mon, Jul 20 midnight");
         assertThat(status("SH6 Spur").heldUntil()).isPresent();
     }
 

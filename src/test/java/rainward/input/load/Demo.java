@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.GeoPoint;
 import rainward.farm.Mix;
@@ -23,6 +24,7 @@ import rainward.farm.SeedingMethod;
 import rainward.farm.SoilTexture;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
+import rainward.farm.UnitSystem;
 import rainward.farm.Window;
 import rainward.input.Mixes;
 import rainward.input.Us;
@@ -71,7 +73,8 @@ final class Demo {
                 List.of(new Property("Old Mill", BARN)),
                 List.of(BRASSICAS, OATS),
                 List.of(new Recipe("brassica", List.of(spread, seed))),
-                new Crew(ZONE, hours(), List.of(), List.of(), 1.3));
+                new Crew(
+                        new DayClock(ZONE, UnitSystem.METRIC), hours(), List.of(), List.of(), 1.3));
     }
 
     private static CrewHours hours() {

@@ -46,7 +46,7 @@ class FillCountTest {
         Supplies demo = Demo.supplies();
         Crew nobody = demo.roster().crew();
         Crew crew = new Crew(
-                nobody.zone(),
+                nobody.clock(),
                 nobody.hours(),
                 List.of(),
                 List.of(

@@ -5,14 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import rainward.farm.DayClock;
 import rainward.farm.Mix;
 import rainward.farm.SeedingMethod;
+import rainward.farm.UnitSystem;
 import rainward.input.Mixes;
 import rainward.input.seed.SeedLot;
 import rainward.input.seed.SeedTag;
@@ -23,6 +26,8 @@ import rainward.input.stock.StockEntry.Kind;
 /** The book of the shed, and when it runs out. */
 class StockTest {
     static final LocalDate DAY = LocalDate.of(2026, 7, 14);
+    static final DayClock CLOCK =
+            new DayClock(ZoneId.of("America/Detroit"), UnitSystem.US_CUSTOMARY);
 
     private static StockEntry entry(int hour, Kind kind, double massKg) {
         return new StockEntry(
@@ -86,8 +91,8 @@ class StockTest {
 
             assertThat(shortages)
                     .containsExactly(new Shortage("oats", DAY.plusDays(4), 40, DAY.plusDays(1)));
-            assertThat(shortages.get(0).text("88 lb", DAY)).contains("order by 2026-07-15");
-            assertThat(shortages.get(0).text("88 lb", DAY.plusDays(2))).contains("too late");
+            assertThat(shortages.get(0).text("88 lb", DAY, CLOCK)).contains("order by Wed, Jul 15");
+            assertThat(shortages.get(0).text("88 lb", DAY.plusDays(2), CLOCK)).contains("too late");
         }
 
         @Test

@@ -18,6 +18,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import rainward.farm.Crew;
 import rainward.farm.CrewHours;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldStatus;
@@ -30,6 +31,7 @@ import rainward.farm.SeedingMethod;
 import rainward.farm.SoilTexture;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
+import rainward.farm.UnitSystem;
 import rainward.farm.Window;
 import rainward.queue.problem.Fillings;
 import rainward.queue.problem.Job;
@@ -160,7 +162,7 @@ public final class SmallFarm {
         return new PlanProblem(
                 asOf,
                 new Window(MONDAY, MONDAY.plus(Duration.ofHours(HOURS))),
-                new Crew(ZONE, hours, people, machines, 1.3),
+                new Crew(new DayClock(ZONE, UnitSystem.METRIC), hours, people, machines, 1.3),
                 jobs,
                 prices,
                 lastOrder,

@@ -46,7 +46,7 @@ class SolverTest {
                 .collect(Collectors.toList());
         CrewHours hours = day.crew().hours();
         Crew crew = new Crew(
-                day.crew().zone(),
+                day.crew().clock(),
                 new CrewHours(
                         hours.start(),
                         hours.end(),

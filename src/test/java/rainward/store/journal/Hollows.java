@@ -7,6 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.GeoPoint;
 import rainward.farm.MappedField;
@@ -18,6 +19,7 @@ import rainward.farm.SoilTexture;
 import rainward.farm.Stage;
 import rainward.farm.StageLimits;
 import rainward.farm.Survey;
+import rainward.farm.UnitSystem;
 
 /** Two invented fields on one invented property, with a recipe of four stages. */
 public final class Hollows {
@@ -71,7 +73,11 @@ public final class Hollows {
         return new StageWord(
                 NORTH.name(),
                 stage,
-                new StageWord.Said(at, at.plusHours(1), "foreman"),
+                new StageWord.Said(
+                        at.toInstant(),
+                        at.plusHours(1).toInstant(),
+                        "foreman",
+                        new DayClock(ZONE, UnitSystem.US_CUSTOMARY)),
                 new StageWord.Means(Optional.empty(), Optional.empty(), Set.of(passingOver)));
     }
 }

@@ -89,7 +89,7 @@ class StageJournalIT {
             started(Hollows.word("mow", "08:00"));
             Verdict verdict = done(Hollows.word("mow", "09:30"));
 
-            assertThat(verdict.words()).isEqualTo("North Hollow: mow done at 14 Jul 2026 09:30.");
+            assertThat(verdict.words()).isEqualTo("North Hollow: mow done at Tue 9:30 am.");
             assertThat(status().state()).isEqualTo(FieldState.IN_WORK);
             assertThat(status().stages())
                     .containsExactly(new StageRecord(
@@ -118,7 +118,7 @@ class StageJournalIT {
 
             assertThat(again)
                     .isEqualTo(new Verdict.AlreadySo("North Hollow: mow is already recorded as done"
-                            + " at 14 Jul 2026 08:00; undo it first to record another time."));
+                            + " at Tue 8:00 am; undo it first to record another time."));
             assertThat(started(Hollows.word("mow", "08:30")))
                     .isEqualTo(new Verdict.AlreadySo("North Hollow: mow is already done."));
             assertThat(lines()).hasSize(1);
@@ -195,8 +195,8 @@ class StageJournalIT {
             done(Hollows.word("mow", "10:00"));
 
             assertThat(done(Hollows.word("disk", "09:00")).words())
-                    .isEqualTo("North Hollow: disk at 14 Jul 2026 09:00 would come before mow, done"
-                            + " at 14 Jul 2026 10:00; give a later time, or undo mow first.");
+                    .isEqualTo("North Hollow: disk at Tue 9:00 am would come before mow, done"
+                            + " at Tue 10:00 am; give a later time, or undo mow first.");
         }
 
         @Test
@@ -204,9 +204,8 @@ class StageJournalIT {
             started(Hollows.word("mow", "10:00"));
 
             assertThat(done(Hollows.word("mow", "09:00")).words())
-                    .isEqualTo(
-                            "North Hollow: mow cannot end at 14 Jul 2026 09:00, it was started at"
-                                    + " 14 Jul 2026 10:00; give a later time, or undo the start first.");
+                    .isEqualTo("North Hollow: mow cannot end at Tue 9:00 am, it was started at"
+                            + " Tue 10:00 am; give a later time, or undo the start first.");
         }
 
         @Test
@@ -222,13 +221,16 @@ class StageJournalIT {
             StageWord early = new StageWord(
                     word.field(),
                     word.stage(),
-                    new StageWord.Said(word.said().at(), word.said().at().minusHours(2), "foreman"),
+                    new StageWord.Said(
+                            word.said().at(),
+                            word.said().at().minusSeconds(7200),
+                            "foreman",
+                            word.said().clock()),
                     word.means());
 
             assertThat(done(early).words())
-                    .isEqualTo(
-                            "North Hollow: mow cannot have happened at 14 Jul 2026 12:00, which is"
-                                    + " still to come.");
+                    .isEqualTo("North Hollow: mow cannot have happened at Tue noon, which is"
+                            + " still to come.");
         }
     }
 

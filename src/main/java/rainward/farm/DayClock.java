@@ -1,33 +1,30 @@
-package rainward.brief.words;
+package rainward.farm;
 
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
-import rainward.farm.UnitSystem;
-import rainward.farm.Window;
 
 /**
  * Days and times as the reader says them, in the farm's zone: twelve hours with US units,
  * twenty-four with metric ones. In the hour that comes twice when clocks go back, the zone's name
  * tells which.
+ *
+ * @param zone of the farm's days
+ * @param units that go with the reader's way of telling the time
  */
-public final class DayClock {
+public record DayClock(ZoneId zone, UnitSystem units) {
 
-    private final ZoneId zone;
-    private final boolean twelveHours;
-
-    public DayClock(ZoneId zone, UnitSystem units) {
-        this.zone = zone;
-        this.twelveHours = units == UnitSystem.US_CUSTOMARY;
-    }
+    /** Up to here a weekday says which day is meant; from here on it could be either of two. */
+    private static final int DAYS_OF_ONE_NAME = 6;
 
     /** For instance {@code 6:30 am} or {@code 06:30}. */
     public String time(Instant instant) {
         ZonedDateTime at = instant.atZone(zone);
-        if (twelveHours && at.getMinute() == 0 && at.getHour() % 12 == 0) {
+        if (twelveHours() && at.getMinute() == 0 && at.getHour() % 12 == 0) {
             return at.getHour() == 0 ? "midnight" : "noon";
         }
         return bare(at) + halfOfDay(at) + which(at);
@@ -49,12 +46,12 @@ public final class DayClock {
 
     /** For instance {@code Thu, Jul 16} or {@code Thu 16 Jul}. */
     public String day(LocalDate date) {
-        return format(twelveHours ? "EEE, MMM d" : "EEE d MMM").format(date);
+        return format(twelveHours() ? "EEE, MMM d" : "EEE d MMM").format(date);
     }
 
     /** For instance {@code Thursday, July 16} or {@code Thursday 16 July}. */
     public String longDay(LocalDate date) {
-        return format(twelveHours ? "EEEE, MMMM d" : "EEEE d MMMM").format(date);
+        return format(twelveHours() ? "EEEE, MMMM d" : "EEEE d MMMM").format(date);
     }
 
     /** For instance {@code Thu 6:30 am}. */
@@ -65,6 +62,25 @@ public final class DayClock {
     /** For instance {@code Thu, Jul 16 6:30 am}; where the day may be weeks away. */
     public String dateTime(Instant instant) {
         return day(date(instant)) + " " + time(instant);
+    }
+
+    /**
+     * As much as says which day is meant: {@link #dayTime}, {@link #dateTime}, or with its year,
+     * for instance {@code Fri, Jul 16, 2027 6:30 am}.
+     *
+     * @param asOf when it is said
+     */
+    public String near(Instant instant, Instant asOf) {
+        LocalDate day = date(instant);
+        if (Math.abs(ChronoUnit.DAYS.between(date(asOf), day)) <= DAYS_OF_ONE_NAME) {
+            return dayTime(instant);
+        }
+        boolean sameYear = day.getYear() == date(asOf).getYear();
+        return sameYear ? dateTime(instant) : dayOfYear(day) + " " + time(instant);
+    }
+
+    private String dayOfYear(LocalDate date) {
+        return day(date) + (twelveHours() ? ", " : " ") + date.getYear();
     }
 
     /** For instance {@code Thu 6:30-8:10 am}. */
@@ -86,12 +102,16 @@ public final class DayClock {
         return Window.ofDay(date, zone);
     }
 
+    private boolean twelveHours() {
+        return units == UnitSystem.US_CUSTOMARY;
+    }
+
     private String bare(ZonedDateTime at) {
-        return format(twelveHours ? "h:mm" : "HH:mm").format(at);
+        return format(twelveHours() ? "h:mm" : "HH:mm").format(at);
     }
 
     private String halfOfDay(ZonedDateTime at) {
-        if (!twelveHours) {
+        if (!twelveHours()) {
             return "";
         }
         return at.getHour() < 12 ? " am" : " pm";

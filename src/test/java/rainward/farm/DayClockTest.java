@@ -1,4 +1,4 @@
-package rainward.brief.words;
+package rainward.farm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,8 +9,6 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rainward.farm.UnitSystem;
-import rainward.farm.Window;
 
 /** Times as they are shown, on ordinary days and on the two nights when clocks change. */
 class DayClockTest {
@@ -62,6 +60,21 @@ class DayClockTest {
     }
 
     /** 1 November 2026: 1:30 comes twice, first in summer time. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            2026-07-19T17:00:00Z | Sun 1:00 pm                 | Sun 13:00
+            2026-07-20T17:00:00Z | Mon, Jul 20 1:00 pm         | Mon 20 Jul 13:00
+            2026-07-07T17:00:00Z | Tue 1:00 pm                 | Tue 13:00
+            2026-07-06T17:00:00Z | Mon, Jul 6 1:00 pm          | Mon 6 Jul 13:00
+            2027-07-16T10:30:00Z | Fri, Jul 16, 2027 6:30 am   | Fri 16 Jul 2027 06:30
+            """)
+    void aMomentIsSaidSoThatItsDayIsKnown(Instant at, String us, String metric) {
+        Instant monday = Instant.parse("2026-07-13T12:00:00Z");
+
+        assertThat(US.near(at, monday)).isEqualTo(us);
+        assertThat(METRIC.near(at, monday)).isEqualTo(metric);
+    }
+
     @Nested
     class WhenClocksGoBack {
 
