@@ -52,7 +52,7 @@
   // Somebody who is typing is not interrupted.
   function typing() {
     return [...document.querySelectorAll('form[data-say]')].some((form) =>
-      [...form.elements].some((e) => e.matches('input:not([type=hidden]),textarea,select')
+      [...form.elements].some((e) => e.matches('input:not([type=hidden],[type=file]),textarea,select')
         && (e === document.activeElement || filled(e) !== (e.dataset.was ?? filled(e)))));
   }
 
@@ -180,7 +180,7 @@
       + [...form.querySelectorAll('button')].map((b) => b.value).join(' ');
 
   function drafts(form) {
-    const boxes = [...form.querySelectorAll('input:not([type=hidden]),textarea,select')];
+    const boxes = [...form.querySelectorAll('input:not([type=hidden],[type=file]),textarea,select')];
     const before = JSON.parse(localStorage.getItem(DRAFT + place(form)) || '{}');
     boxes.forEach((box) => {
       box.dataset.was = filled(box);
@@ -206,8 +206,22 @@
     });
   }
 
+  // A file is read here and its text put into the box beside it, so that it can be looked at.
+  function files(form) {
+    form.querySelectorAll('[data-into]').forEach((file) => {
+      file.closest('label').hidden = false;
+      file.addEventListener('change', async () => {
+        if (!file.files.length) return;
+        const box = form.elements[file.dataset.into];
+        box.value = await file.files[0].text();
+        box.dispatchEvent(new Event('input', {bubbles: true}));
+      });
+    });
+  }
+
   function ready() {
     document.querySelectorAll('form[data-say]').forEach(drafts);
+    document.querySelectorAll('form[data-say]').forEach(files);
     count();
   }
 

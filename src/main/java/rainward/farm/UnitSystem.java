@@ -76,6 +76,15 @@ public enum UnitSystem {
         return text(Quantity.DEPTH, depthCm);
     }
 
+    /** As a seeder is set: eighths of an inch, or millimetres. */
+    public String sowingDepth(double depthCm) {
+        if (this == METRIC) {
+            return Math.round(depthCm * 10) + " mm";
+        }
+        double eighths = Math.rint(8 * shown(Quantity.DEPTH, depthCm));
+        return depth(inside(Quantity.DEPTH, eighths / 8));
+    }
+
     public String temp(double tempC) {
         return text(Quantity.TEMPERATURE, tempC);
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import rainward.farm.Field;
@@ -39,14 +40,21 @@ public record BoundaryFile(KnownNames known) {
     }
 
     private Intake<Survey> survey(String file, String text) {
-        try {
-            JsonNode root = JSON.readTree(text);
+        return tree(file, text, root -> {
             Faults faults = new Faults(file);
             SurveyBuilder builder = new SurveyBuilder(faults);
             if (isUsable(root, faults)) {
                 takeAll(root, faults, builder);
             }
             return builder.outcome();
+        });
+    }
+
+    /** Reads what a text of JSON holds; one that is none is a fault with its place. */
+    static <T> Intake<T> tree(String file, String text, Function<JsonNode, Intake<T>> use) {
+        JsonNode root;
+        try {
+            root = JSON.readTree(text);
         } catch (JacksonException e) {
             JsonLocation place = e.getLocation();
             return Faults.single(
@@ -57,9 +65,10 @@ public record BoundaryFile(KnownNames known) {
                     "is not JSON (" + e.getOriginalMessage().lines().findFirst().orElse("") + ")",
                     "export it again as GeoJSON");
         }
+        return use.apply(root);
     }
 
-    private static boolean isUsable(JsonNode root, Faults faults) {
+    static boolean isUsable(JsonNode root, Faults faults) {
         String type = root.path("type").asText();
         if (!type.equals("FeatureCollection") && !type.equals("Feature")) {
             faults.add(
@@ -134,7 +143,7 @@ public record BoundaryFile(KnownNames known) {
         property.ifPresent(name -> point.ifPresent(at -> builder.gate(name, at, cells.place())));
     }
 
-    private void field(Particulars cells, JsonNode geometry, SurveyBuilder builder) {
+    void field(Particulars cells, JsonNode geometry, SurveyBuilder builder) {
         Optional<String> name = cells.name("name");
         name.ifPresent(n -> builder.name(n, cells.place()));
         Optional<String> property = cells.name("property");
@@ -145,7 +154,7 @@ public record BoundaryFile(KnownNames known) {
         if (boundary.isEmpty()) {
             return;
         }
-        OptionalDouble areaHa = areaHa(cells, more, boundary.get().areaHa());
+        OptionalDouble areaHa = areaHa(cells, more.statedHa(), boundary.get().areaHa());
         boolean whole = name.isPresent() && property.isPresent() && areaHa.isPresent();
         if (whole && ground.isPresent() && wish.isPresent()) {
             Field field = new Field(
@@ -159,7 +168,7 @@ public record BoundaryFile(KnownNames known) {
         }
     }
 
-    private static Optional<Boundary> boundary(Particulars cells, JsonNode geometry) {
+    static Optional<Boundary> boundary(Particulars cells, JsonNode geometry) {
         try {
             return Optional.of(Boundary.of(geometry));
         } catch (Boundary.Unsound e) {
@@ -168,9 +177,12 @@ public record BoundaryFile(KnownNames known) {
         }
     }
 
-    private static OptionalDouble areaHa(
-            Particulars cells, FieldParticulars more, double boundaryHa) {
-        OptionalDouble stated = more.statedHa();
+    /**
+     * What is to be seeded, if that is sound [ha].
+     *
+     * @param stated area that the file tells beside the boundary [ha]
+     */
+    static OptionalDouble areaHa(Particulars cells, OptionalDouble stated, double boundaryHa) {
         if (stated.isPresent() && Math.abs(stated.getAsDouble() / boundaryHa - 1) > WORTH_TELLING) {
             cells.faults()
                     .warn(

@@ -18,6 +18,9 @@ import java.util.Set;
 public record Entry(
         String kind, Optional<String> name, String title, List<Item> items, boolean removable) {
 
+    /** The kind of the boundary of a field that is there. */
+    public static final String BOUNDARY = "boundary";
+
     public Entry {
         items = List.copyOf(items);
     }
@@ -30,6 +33,8 @@ public record Entry(
     /** How a box is filled. */
     public enum Sort {
         WORDS,
+        /** Many lines, typed or from a file. */
+        TEXT,
         DAY,
         ONE_OF,
         ANY_OF

@@ -9,9 +9,10 @@ import rainward.farm.FieldCase;
  * What is recorded about a field.
  *
  * @param item as it lies and stands
+ * @param boundaryHa what its boundary holds, where it has one [ha]
  * @param history what was said and done, the newest first
  */
-public record FieldFile(FieldCase item, List<Line> history) {
+public record FieldFile(FieldCase item, Optional<Double> boundaryHa, List<Line> history) {
 
     public FieldFile {
         history = List.copyOf(history);

@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rainward.board.house.Entry;
 import rainward.board.house.FieldFile;
 import rainward.board.house.Standing;
 import rainward.board.picture.Curve;
 import rainward.board.picture.RainStrip;
 import rainward.board.picture.TimeScale;
-import rainward.farm.DayClock;
 import rainward.brief.words.Reader;
 import rainward.cycle.Outlook;
+import rainward.farm.DayClock;
 import rainward.farm.Field;
 import rainward.farm.FieldStatus;
 import rainward.farm.Mix;
@@ -80,6 +81,7 @@ public record FieldPage(
      * @param recipes there are
      * @param mixes the wanted one first
      * @param known names of all mixes
+     * @param edge its boundary
      */
     public record Wish(
             String area,
@@ -87,7 +89,32 @@ public record FieldPage(
             String recipe,
             List<String> recipes,
             String mixes,
-            String known) {}
+            String known,
+            Edge edge) {}
+
+    /**
+     * The boundary of a field.
+     *
+     * @param words what it holds
+     * @param link to its form
+     * @param path of its form
+     */
+    public record Edge(String words, String link, String path) {
+
+        static Edge of(Frame frame, FieldFile file) {
+            String path = MePage.SettingsPage.path(
+                    Entry.BOUNDARY, Optional.of(file.item().field().name()));
+            return file.boundaryHa()
+                    .map(ha -> new Edge(
+                            "Its boundary holds " + frame.reader().units().area(ha) + ".",
+                            "Replace its boundary",
+                            path))
+                    .orElseGet(() -> new Edge(
+                            "It has no boundary yet: it lies at a point.",
+                            "Give it a boundary",
+                            path));
+        }
+    }
 
     /**
      * Readiness and rank.
@@ -145,7 +172,7 @@ public record FieldPage(
                 status.state().words(),
                 steps(frame, field, status),
                 may(frame, field, status),
-                wish(frame, field),
+                wish(frame, file),
                 seen.map(f -> score(frame, f)),
                 seen.filter(f -> !f.stands().isEmpty()).map(f -> drawings(frame, f)),
                 file.history().stream().map(l -> line(frame, l)).toList());
@@ -166,8 +193,8 @@ public record FieldPage(
                 texture.organicMatterPct(),
                 100 * field.ground().slopeFraction()));
         mix(frame, field)
-                .ifPresent(mix ->
-                        facts.add("Sown " + reader.units().depth(mix.sowingDepthCm()) + " deep"));
+                .ifPresent(mix -> facts.add(
+                        "Sown " + reader.units().sowingDepth(mix.sowingDepthCm()) + " deep"));
         return facts;
     }
 
@@ -198,7 +225,8 @@ public record FieldPage(
                 stage, words, end.isEmpty(), told.isPresent() && end.isEmpty(), told.isPresent());
     }
 
-    private static Wish wish(Frame frame, Field field) {
+    private static Wish wish(Frame frame, FieldFile file) {
+        Field field = file.item().field();
         var roster = frame.standing().round().map(Standing.Round::roster);
         return new Wish(
                 frame.reader().units().area(field.areaHa()),
@@ -212,7 +240,8 @@ public record FieldPage(
                 roster.stream()
                         .flatMap(r -> r.mixes().keySet().stream())
                         .sorted()
-                        .collect(Collectors.joining(", ")));
+                        .collect(Collectors.joining(", ")),
+                Edge.of(frame, file));
     }
 
     private static May may(Frame frame, Field field, FieldStatus status) {
@@ -260,10 +289,10 @@ public record FieldPage(
     }
 
     private static String rank(FieldReason why, Reader reader) {
-        String later = why.dayLaterHa() > 0.005
-                ? "a day later it would lose " + reader.units().area(why.dayLaterHa())
-                        + " of full stand"
-                : "a day later it would lose nothing";
+        String loss = reader.units().area(Math.max(0, why.dayLaterHa()));
+        String later = loss.equals(reader.units().area(0))
+                ? "a day later it would lose nothing"
+                : "a day later it would lose " + loss + " of full stand";
         return "Number " + why.rank() + " in the order: " + later
                 + why.goodUntil()
                         .map(at -> "; good until " + reader.clock().dayTime(at))

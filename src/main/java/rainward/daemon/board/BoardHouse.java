@@ -16,7 +16,6 @@ import rainward.board.house.Sheet;
 import rainward.board.house.Standing;
 import rainward.board.house.Supply;
 import rainward.brief.post.OutboxRow;
-import rainward.farm.DayClock;
 import rainward.daemon.board.form.EntryDesk;
 import rainward.daemon.board.form.SettingsFile;
 import rainward.daemon.office.CalendarDesk;
@@ -32,7 +31,9 @@ import rainward.farm.Person;
 import rainward.farm.Property;
 import rainward.farm.Window;
 import rainward.input.load.LoadSheet;
+import rainward.intake.BoundaryText;
 import rainward.store.Books;
+import rainward.store.ledger.Bounded;
 import rainward.store.ledger.LedgerLine;
 import rainward.store.ledger.Renamed;
 import rainward.weather.rain.RainOrigin;
@@ -73,13 +74,22 @@ final class BoardHouse implements House {
     }
 
     private FieldFile file(Books books, Field known) {
-        DayClock clock = new DayClock(office.zone(), office.settings().farm().units());
-        List<LedgerLine<Renamed>> names = books.ledger().all(Renamed.class).stream()
-                .filter(line -> line.field().filter(known.name()::equals).isPresent())
-                .toList();
         return new FieldFile(
                 new FieldCase(known, books.journal().statusOf(known.name())),
-                new History(clock).of(books.journal().of(known.name()), names));
+                books.fields().boundaryOf(known.name()).stream()
+                        .flatMap(edge -> BoundaryText.areaHa(edge).stream().boxed())
+                        .findFirst(),
+                new History(office.reader())
+                        .of(new History.Written(
+                                books.journal().of(known.name()),
+                                of(books, Renamed.class, known),
+                                of(books, Bounded.class, known))));
+    }
+
+    private static <T> List<LedgerLine<T>> of(Books books, Class<T> type, Field field) {
+        return books.ledger().all(type).stream()
+                .filter(line -> line.field().filter(field.name()::equals).isPresent())
+                .toList();
     }
 
     @Override

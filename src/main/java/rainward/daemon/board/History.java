@@ -9,47 +9,64 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rainward.board.house.FieldFile;
-import rainward.farm.DayClock;
+import rainward.brief.words.Reader;
 import rainward.store.journal.JournalEntry;
+import rainward.store.ledger.Bounded;
 import rainward.store.ledger.LedgerLine;
 import rainward.store.ledger.Renamed;
 
 /** The journal of a field in words. */
 final class History {
 
-    private final DayClock clock;
+    private final Reader reader;
 
-    History(DayClock clock) {
-        this.clock = clock;
+    History(Reader reader) {
+        this.reader = reader;
     }
 
+    /**
+     * What is written of a field.
+     *
+     * @param entries of the journal
+     * @param names that it got
+     * @param boundaries that it got
+     */
+    record Written(
+            List<JournalEntry> entries,
+            List<LedgerLine<Renamed>> names,
+            List<LedgerLine<Bounded>> boundaries) {}
+
     /** The newest first, by when it was written down; what was taken back is shown so. */
-    List<FieldFile.Line> of(List<JournalEntry> entries, List<LedgerLine<Renamed>> names) {
+    List<FieldFile.Line> of(Written written) {
+        List<JournalEntry> entries = written.entries();
         Set<Long> undone = new HashSet<>();
         entries.forEach(entry -> entry.detail().undoes().ifPresent(undone::add));
-        List<Written> lines = new ArrayList<>();
+        List<Dated> lines = new ArrayList<>();
         for (JournalEntry entry : entries) {
             boolean counts = !undone.contains(entry.id());
-            lines.add(Written.of(entry.said(), words(entry), note(entry), counts));
+            lines.add(Dated.of(entry.said(), words(entry), note(entry), counts));
         }
-        for (LedgerLine<Renamed> name : names) {
+        for (LedgerLine<Renamed> name : written.names()) {
             String words = "called " + name.entry().now() + ", before that "
                     + name.entry().was();
-            lines.add(Written.of(name.said(), words, Optional.empty(), true));
+            lines.add(Dated.of(name.said(), words, Optional.empty(), true));
+        }
+        for (LedgerLine<Bounded> line : written.boundaries()) {
+            lines.add(Dated.of(line.said(), words(line.entry()), Optional.empty(), true));
         }
         Collections.reverse(lines);
         return lines.stream()
-                .sorted(Comparator.comparing(Written::at).reversed())
-                .map(Written::line)
+                .sorted(Comparator.comparing(Dated::at).reversed())
+                .map(Dated::line)
                 .toList();
     }
 
     /** A line and when it was written down. */
-    private record Written(Instant at, FieldFile.Line line) {
+    private record Dated(Instant at, FieldFile.Line line) {
 
-        static Written of(
+        static Dated of(
                 JournalEntry.Said said, String words, Optional<String> note, boolean counts) {
-            return new Written(
+            return new Dated(
                     said.recordedAt(),
                     new FieldFile.Line(said.at(), said.by(), words, note, counts));
         }
@@ -57,6 +74,13 @@ final class History {
 
     private static Optional<String> note(JournalEntry entry) {
         return entry.detail().note();
+    }
+
+    private String words(Bounded entry) {
+        String now = reader.units().area(entry.nowHa());
+        String was = reader.units().area(entry.wasHa());
+        return (entry.was().isPresent() ? "another boundary: " : "a boundary: ") + now
+                + " to be seeded, " + was + " before";
     }
 
     private String words(JournalEntry entry) {
@@ -72,7 +96,7 @@ final class History {
                 "left out"
                         + entry.detail()
                                 .heldUntil()
-                                .map(until -> " until " + clock.dateTime(until))
+                                .map(until -> " until " + reader.clock().dateTime(until))
                                 .orElse("");
             case FREED -> "no longer left out";
             case PINNED -> "put first";

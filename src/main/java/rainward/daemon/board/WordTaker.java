@@ -8,6 +8,7 @@ import java.util.Set;
 import rainward.board.house.Saying;
 import rainward.board.house.Standing;
 import rainward.board.house.Takes;
+import rainward.daemon.board.form.BoundaryForm;
 import rainward.daemon.board.form.EntryDesk;
 import rainward.daemon.board.form.FieldForm;
 import rainward.daemon.board.form.SettingsFile;
@@ -246,9 +247,12 @@ final class WordTaker implements Takes {
     }
 
     private Taken entry(Books books, Saying saying) {
-        return ofField(saying)
-                ? taken(new FieldForm(office).add(books, saying.parts()))
-                : new Taken("written", new EntryDesk(office).keep(saying.parts()));
+        return switch (saying.part("kind@entry").orElse("")) {
+            case FieldForm.KIND -> taken(new FieldForm(office).add(books, saying.parts()));
+            case BoundaryForm.KIND ->
+                taken(new BoundaryForm(office).keep(books, saying.parts(), saying.by()));
+            default -> new Taken("written", new EntryDesk(office).keep(saying.parts()));
+        };
     }
 
     private Taken entryOut(Books books, Saying saying) {

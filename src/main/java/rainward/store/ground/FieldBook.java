@@ -181,6 +181,11 @@ public final class FieldBook {
                 .execute();
     }
 
+    /** Gives a field that is known another boundary, and the place and area that go with it. */
+    public void bound(MappedField mapped, Instant at) {
+        put(mapped, at);
+    }
+
     /** Changes a field that is known; its boundary stays. */
     public void change(Field field, Instant at) {
         put(new MappedField(field, Optional.empty()), at);

@@ -23,6 +23,7 @@ public enum LedgerKind {
     HARVEST(Harvested.class),
     NOTE(Note.class),
     RENAME(Renamed.class),
+    BOUNDARY(Bounded.class),
     /** An earlier line does not count. */
     UNDONE(Note.class);
 

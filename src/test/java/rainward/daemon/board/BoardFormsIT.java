@@ -6,12 +6,14 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Crew, machines and mixes changed by form in a real browser, from a telephone. */
 @ExtendWith(BoardHall.class)
@@ -158,9 +160,12 @@ class BoardFormsIT {
                 "lime",
                 "recipient/Dell",
                 "mail",
-                "field")) {
+                "field",
+                "boundary/KL4%20Point")) {
             Page page = phone.open(stage.link("/settings/" + path));
-            for (Locator box : page.locator("main input[type=text]").all()) {
+            page.evaluate("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+            for (Locator box :
+                    page.locator("main input[type=text], main textarea").all()) {
                 box.fill(evil);
             }
             keep(page);
@@ -208,6 +213,84 @@ class BoardFormsIT {
         stage.settled();
         page.reload();
         assertThat(page.locator("main table").textContent()).doesNotContain("Spillway");
+    }
+
+    private static final String SQUARE = "{\"type\":\"Polygon\",\"coordinates\":[[[-84.658,42.077],"
+            + "[-84.656,42.077],[-84.656,42.078],[-84.658,42.078],[-84.658,42.077]]]}";
+
+    @Test
+    void boundaryIsReplacedByFormAndTheOneBeforeIsRemembered(@TempDir Path folder)
+            throws IOException {
+        Page page = phone.open(stage.link("/field/MP6%20Back%20Corner"));
+        page.locator("summary", new Page.LocatorOptions().setHasText("what is wanted"))
+                .click();
+        page.locator("main a", new Page.LocatorOptions().setHasText("Replace its boundary"))
+                .click();
+        assertThat(page.locator("main").textContent()).contains("It holds", "are seeded");
+        assertThat(overflowPx(page)).isZero();
+
+        page.getByLabel("Boundary, as GeoJSON").fill(SQUARE.replace(",[-84.658,42.077]]]", "]]"));
+        keep(page);
+        page.waitForFunction("() => document.getElementById('line').textContent"
+                + ".includes('a ring of its boundary is not closed; its last position must be')");
+        assertThat(page.getByLabel("Boundary, as GeoJSON").inputValue()).contains("-84.656");
+
+        page.getByLabel("From a file")
+                .setInputFiles(Files.writeString(folder.resolve("mp6.geojson"), SQUARE));
+        page.waitForFunction("text => document.querySelector('textarea').value === text", SQUARE);
+        page.getByLabel("Part to be seeded, in acres").fill("4");
+        keep(page);
+        says(page, "has another boundary: 4 ac to be seeded,");
+        assertThat(page.locator("h1").textContent()).isEqualTo("MP6 Back Corner");
+        stage.settled();
+        page.reload();
+        assertThat(page.locator("main table").textContent())
+                .contains("another boundary: 4 ac to be seeded,");
+        assertThat(page.locator(".facts").textContent()).contains("4 ac");
+    }
+
+    @Test
+    void withoutScriptARefusedBoundaryComesAgain() {
+        try (Chromium.Window plain = BoardHall.chromium().windowWithoutScript(Chromium.PHONE)) {
+            Page page = plain.open(stage.link("/settings/boundary/MP2%20Long%20Pond"));
+            assertThat(page.getByLabel("From a file").isVisible()).isFalse();
+            page.getByLabel("Boundary, as GeoJSON").fill("{\"type\":\"Polygon\"");
+            keep(page);
+
+            assertThat(page.locator("[role=alert]").textContent()).contains("is not JSON");
+            assertThat(page.getByLabel("Boundary, as GeoJSON").inputValue())
+                    .isEqualTo("{\"type\":\"Polygon\"");
+        }
+    }
+
+    @Test
+    void stageIsPutBetweenTwoOthersFromATelephone() throws IOException {
+        String before = file();
+        Page page = phone.open(stage.link("/settings/recipe/worked%20ground"));
+        page.locator("summary", new Page.LocatorOptions().setHasText("3 one more"))
+                .click();
+        page.getByLabel("Stages, from stubble to seed 3, Place").fill("2");
+        page.getByLabel("Stages, from stubble to seed 3, Stage").fill("roll");
+        page.getByLabel("Stages, from stubble to seed 3, Work").selectOption("firm");
+        assertThat(overflowPx(page)).isZero();
+        keep(page);
+        says(page, "The settings are kept");
+        assertThat(file()).matches("(?s).*name = \"till\".*name = \"roll\".*name = \"seed\".*");
+
+        page.navigate(stage.link("/settings/recipe/worked%20ground"));
+        assertThat(page.locator("summary").allTextContents())
+                .startsWith("1 till", "2 roll", "3 seed");
+        page.locator("summary", new Page.LocatorOptions().setHasText("2 roll")).click();
+        page.getByLabel("Stages, from stubble to seed 2, Stage").fill("");
+        page.getByLabel("Stages, from stubble to seed 2, Work").selectOption("");
+        keep(page);
+        says(page, "The settings are kept");
+        assertThat(file()).isEqualToIgnoringWhitespace(before);
+    }
+
+    private static int overflowPx(Page page) {
+        return (int) page.evaluate("() => Math.max(0, document.documentElement.scrollWidth"
+                + " - document.documentElement.clientWidth)");
     }
 
     private static void says(Page page, String words) {

@@ -5,8 +5,8 @@ import static rainward.daemon.board.form.Kinds.Key.anyOf;
 import static rainward.daemon.board.form.Kinds.Key.day;
 import static rainward.daemon.board.form.Kinds.Key.lines;
 import static rainward.daemon.board.form.Kinds.Key.oneOf;
+import static rainward.daemon.board.form.Kinds.Key.orderedRows;
 import static rainward.daemon.board.form.Kinds.Key.point;
-import static rainward.daemon.board.form.Kinds.Key.rows;
 import static rainward.daemon.board.form.Kinds.Key.words;
 import static rainward.daemon.board.form.Kinds.Key.yesNo;
 
@@ -101,10 +101,11 @@ final class CrewKinds {
                 "name",
                 List.of(
                         words("name", "Name", "as the crew says it"),
-                        rows(
+                        orderedRows(
                                         "stage",
                                         "Stages, from stubble to seed",
-                                        "Exactly one seeds, and tells how. Waits as 4 h or 2 d,"
+                                        "Another place moves a stage; empty boxes take it"
+                                                + " out. Exactly one seeds, and tells how. Waits as 4 h or 2 d,"
                                                 + " wind as 10 mph. Waits and wind of a spray or"
                                                 + " fertilizer come from its label; the label is"
                                                 + " the law.")

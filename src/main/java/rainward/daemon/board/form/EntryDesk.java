@@ -1,12 +1,15 @@
 package rainward.daemon.board.form;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rainward.board.house.Entry;
 import rainward.daemon.office.Office;
@@ -21,10 +24,12 @@ public final class EntryDesk {
 
     private final SettingsFile file;
     private final FieldForm fields;
+    private final BoundaryForm boundaries;
 
     public EntryDesk(Office office) {
         this.file = new SettingsFile(office);
         this.fields = new FieldForm(office);
+        this.boundaries = new BoundaryForm(office);
     }
 
     /** Everything that can be changed; fields alone where the file is not in the data folder. */
@@ -40,6 +45,9 @@ public final class EntryDesk {
     public Optional<Entry> form(String kind, Optional<String> name) {
         if (kind.equals(FieldForm.KIND)) {
             return name.isEmpty() ? Optional.of(fields.form()) : Optional.empty();
+        }
+        if (kind.equals(BoundaryForm.KIND)) {
+            return name.flatMap(boundaries::form);
         }
         return file.text()
                 .flatMap(text ->
@@ -87,7 +95,7 @@ public final class EntryDesk {
             SettingsText before, Kinds.Kind kind, Map<String, String> parts) {
         Map<String, String> plain = new LinkedHashMap<>();
         kind.keys().stream()
-                .filter(key -> key.sort() != Kinds.Sort.ROWS && !key.path().contains("."))
+                .filter(key -> !key.tables() && !key.path().contains("."))
                 .filter(key -> !Wording.typed(key, parts).isEmpty())
                 .forEach(key -> plain.put(key.path(), Wording.literal(key, parts)));
         if (!plain.containsKey(kind.naming())) {
@@ -118,7 +126,7 @@ public final class EntryDesk {
                     + (now.isEmpty() ? "nothing" : "'" + now + "'")
                     + ": load the page again to see it.");
         }
-        if (key.sort() == Kinds.Sort.ROWS) {
+        if (key.tables()) {
             return rows(text, path, key, parts);
         }
         return typed.isEmpty() ? text.without(path) : text.with(path, Wording.literal(key, parts));
@@ -126,20 +134,23 @@ public final class EntryDesk {
 
     private static SettingsText rows(
             SettingsText text, String list, Kinds.Key key, Map<String, String> parts) {
-        List<Map<String, String>> wanted = Wording.rows(key, parts);
+        List<Wording.Row> wanted = Wording.rows(key, parts);
+        List<Wording.Row> inFile = wanted.stream()
+                .sorted(Comparator.comparingInt(Wording.Row::index))
+                .toList();
+        Set<Integer> left = inFile.stream().map(Wording.Row::index).collect(Collectors.toSet());
         SettingsText after = text;
         int there = text.at(list).size();
-        for (int i = there; i > wanted.size(); i--) {
-            after = after.without(list + "[" + i + "]");
+        for (int i = there; i > 0; i--) {
+            after = left.contains(i - 1) ? after : after.without(list + "[" + i + "]");
         }
-        for (int i = 0; i < wanted.size(); i++) {
-            if (i >= there) {
-                after = after.plus(list, Wording.literals(key, wanted.get(i)));
-            } else {
-                after = row(after, list + "[" + (i + 1) + "]", key, wanted.get(i));
-            }
+        for (int i = 0; i < inFile.size(); i++) {
+            Wording.Row row = inFile.get(i);
+            after = row.index() < there
+                    ? row(after, list + "[" + (i + 1) + "]", key, row.cells())
+                    : after.plus(list, Wording.literals(key, row.cells()));
         }
-        return after;
+        return after.ordered(list, wanted.stream().map(inFile::indexOf).toList());
     }
 
     private static SettingsText row(

@@ -83,6 +83,8 @@ final class EntryForms {
         return switch (key.sort()) {
             case WORDS, AMOUNT ->
                 List.of(new Box(path, key.label(), Entry.Sort.WORDS, value.asText(), List.of()));
+            case TEXT ->
+                List.of(new Box(path, key.label(), Entry.Sort.TEXT, value.asText(), List.of()));
             case ONE_OF, YES_NO ->
                 List.of(new Box(
                         path,
@@ -104,7 +106,7 @@ final class EntryForms {
             case DAY ->
                 List.of(new Box(path, key.label(), Entry.Sort.DAY, value.asText(), List.of()));
             case LINES -> rows(key, value, 1);
-            case ROWS -> rows(key, value, 2);
+            case ROWS, ORDERED_ROWS -> rows(key, value, 2);
         };
     }
 
@@ -134,6 +136,10 @@ final class EntryForms {
         List<Box> boxes = new ArrayList<>();
         int rows = Math.min(MOST_ROWS, Math.max(2 * more, value.size() + more));
         for (int i = 0; i < rows; i++) {
+            if (list.sort() == Kinds.Sort.ORDERED_ROWS) {
+                String place = i < value.size() ? String.valueOf(i + 1) : "";
+                boxes.add(words(list.path() + "." + i + "." + Wording.PLACE, "Place", place));
+            }
             for (Kinds.Key column : list.columns()) {
                 boxes.add(cell(list.path() + "." + i + ".", column, value.path(i)));
             }

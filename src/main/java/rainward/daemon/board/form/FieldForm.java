@@ -3,6 +3,7 @@ package rainward.daemon.board.form;
 import static rainward.daemon.board.form.Kinds.Key.amount;
 import static rainward.daemon.board.form.Kinds.Key.anyOf;
 import static rainward.daemon.board.form.Kinds.Key.oneOf;
+import static rainward.daemon.board.form.Kinds.Key.text;
 import static rainward.daemon.board.form.Kinds.Key.words;
 
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -28,6 +29,7 @@ public final class FieldForm {
     /** Names it among the things that are added by form. */
     public static final String KIND = "field";
 
+    private static final String BOUNDARY = "boundary";
     private static final String FALLBACKS = "fallback_mixes";
 
     private final Office office;
@@ -55,6 +57,11 @@ public final class FieldForm {
         return List.of(
                 words("name", "Name", "as the crew says it, for instance NF6 Back Lot"),
                 words("property", "Property", "one of the farm's, or a new one"),
+                text(
+                        BOUNDARY,
+                        "Boundary",
+                        "GeoJSON, if there is one; then latitude, longitude and area may stay"
+                                + " empty: " + BoundaryForm.HINT),
                 amount("latitude", "Latitude", "of a point in the field, for instance 42.152"),
                 amount("longitude", "Longitude", "west is below 0, for instance -84.512"),
                 amount(
@@ -92,12 +99,26 @@ public final class FieldForm {
                             ? String.join(";", Wording.ticked(FALLBACKS, parts))
                             : Wording.typed(key, parts));
         }
-        return new LandDesk(office).add(books, cells, this::label);
+        String boundary = cells.remove(BOUNDARY);
+        return boundary == null || boundary.isEmpty()
+                ? new LandDesk(office).add(books, cells, this::label)
+                : new LandDesk(office).add(books, withBoundary(cells), boundary, this::label);
+    }
+
+    /** An area beside a boundary is the part of it that is to be seeded. */
+    private static Map<String, String> withBoundary(Map<String, String> cells) {
+        Map<String, String> told = new LinkedHashMap<>(cells);
+        for (String unit : List.of("acres", "hectares")) {
+            Optional.ofNullable(told.remove(unit))
+                    .ifPresent(area -> told.put(BoundaryForm.SEEDED + unit, area));
+        }
+        return told;
     }
 
     private String label(String column) {
         return keys().stream()
-                .filter(key -> key.path().equals(column))
+                .filter(key -> column.equals(key.path())
+                        || column.equals(BoundaryForm.SEEDED + key.path()))
                 .map(Key::label)
                 .findFirst()
                 .orElse(column);

@@ -15,6 +15,8 @@ final class Kinds {
     enum Sort {
         /** In quotes: names, times of day, lengths of time, days of the year. */
         WORDS,
+        /** Many lines; in no settings file. */
+        TEXT,
         /** A plain number, or in quotes with its unit. */
         AMOUNT,
         YES_NO,
@@ -27,7 +29,9 @@ final class Kinds {
         /** A list in one value: {@code [{ from = ..., to = ... }]}. */
         LINES,
         /** Tables of their own: {@code [[mix.component]]}. */
-        ROWS
+        ROWS,
+        /** The same where their order counts. */
+        ORDERED_ROWS
     }
 
     /**
@@ -54,6 +58,10 @@ final class Kinds {
 
         static Key words(String path, String label, String hint) {
             return of(Sort.WORDS, path, label, hint);
+        }
+
+        static Key text(String path, String label, String hint) {
+            return of(Sort.TEXT, path, label, hint);
         }
 
         static Key amount(String path, String label, String hint) {
@@ -86,6 +94,15 @@ final class Kinds {
 
         static Key rows(String path, String label, String hint) {
             return of(Sort.ROWS, path, label, hint);
+        }
+
+        static Key orderedRows(String path, String label, String hint) {
+            return of(Sort.ORDERED_ROWS, path, label, hint);
+        }
+
+        /** True where each of its lines is a table of its own in the file. */
+        boolean tables() {
+            return sort == Sort.ROWS || sort == Sort.ORDERED_ROWS;
         }
 
         Key from(String... few) {

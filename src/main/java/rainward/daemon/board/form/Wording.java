@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
@@ -18,6 +19,9 @@ import rainward.daemon.office.Refusal;
 final class Wording {
 
     private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?");
+
+    /** Ends the name of the box that holds the place of a row among the others. */
+    static final String PLACE = "place";
 
     private Wording() {}
 
@@ -30,9 +34,9 @@ final class Wording {
                         ? value.path("latitude").asText() + " "
                                 + value.path("longitude").asText()
                         : "";
-            case LINES, ROWS -> joined(value, entry -> row(key, entry), "; ");
+            case LINES, ROWS, ORDERED_ROWS -> joined(value, entry -> row(key, entry), "; ");
             case YES_NO -> value.isBoolean() ? value.booleanValue() ? "yes" : "no" : "";
-            case WORDS, AMOUNT, DAY, ONE_OF -> value.asText();
+            case WORDS, TEXT, AMOUNT, DAY, ONE_OF -> value.asText();
         };
     }
 
@@ -56,13 +60,13 @@ final class Wording {
             case ANY_OF -> String.join(", ", ticked(path, parts));
             case POINT ->
                 (part(parts, path + ".latitude") + " " + part(parts, path + ".longitude")).strip();
-            case LINES, ROWS ->
+            case LINES, ROWS, ORDERED_ROWS ->
                 rows(key, parts).stream()
                         .map(row -> key.columns().stream()
-                                .map(column -> part(row, column.path()))
+                                .map(column -> part(row.cells(), column.path()))
                                 .collect(Collectors.joining(" | ")))
                         .collect(Collectors.joining("; "));
-            case WORDS, AMOUNT, DAY, ONE_OF, YES_NO -> part(parts, path);
+            case WORDS, TEXT, AMOUNT, DAY, ONE_OF, YES_NO -> part(parts, path);
         };
     }
 
@@ -79,9 +83,50 @@ final class Wording {
         return all;
     }
 
-    /** Rows of which anything is filled in. */
-    static List<Map<String, String>> rows(Kinds.Key list, Map<String, String> parts) {
-        List<Map<String, String>> all = new ArrayList<>();
+    /**
+     * A row of a list as typed.
+     *
+     * @param index in the form, from 0; rows of the file come first there
+     * @param cells that are filled, by column
+     */
+    record Row(int index, Map<String, String> cells) {}
+
+    /** Rows of which anything is filled in, in the order wanted. */
+    static List<Row> rows(Kinds.Key list, Map<String, String> parts) {
+        List<Row> filled = filled(list, parts);
+        return list.sort() == Kinds.Sort.ORDERED_ROWS ? inPlaces(list, filled, parts) : filled;
+    }
+
+    /** Rows whose place was changed are taken out and put there, the lowest place first. */
+    private static List<Row> inPlaces(Kinds.Key list, List<Row> filled, Map<String, String> parts) {
+        Map<Integer, Row> moved = new TreeMap<>();
+        for (Row row : filled) {
+            String typed = part(parts, list.path() + "." + row.index() + "." + PLACE);
+            if (!typed.isEmpty() && !typed.equals(String.valueOf(row.index() + 1))) {
+                Row other = moved.put(place(list, row, typed), row);
+                if (other != null) {
+                    throw Refusal.badInput(list.label() + " " + (other.index() + 1) + " and "
+                            + (row.index() + 1) + " are both wanted at place " + typed
+                            + "; give each a place of its own.");
+                }
+            }
+        }
+        List<Row> ordered = new ArrayList<>(filled);
+        ordered.removeAll(moved.values());
+        moved.forEach((place, row) -> ordered.add(Math.min(place - 1, ordered.size()), row));
+        return ordered;
+    }
+
+    private static int place(Kinds.Key list, Row row, String typed) {
+        if (typed.matches("[1-9]\\d?")) {
+            return Integer.parseInt(typed);
+        }
+        throw Refusal.badInput(list.label() + " " + (row.index() + 1) + ", place = \"" + typed
+                + "\"; must be a whole number from 1 on.");
+    }
+
+    private static List<Row> filled(Kinds.Key list, Map<String, String> parts) {
+        List<Row> all = new ArrayList<>();
         for (int i = 0; i < EntryForms.MOST_ROWS; i++) {
             String row = list.path() + "." + i + ".";
             Map<String, String> filled = list.columns().stream()
@@ -89,7 +134,7 @@ final class Wording {
                     .collect(Collectors.toMap(
                             Kinds.Key::path, key -> part(parts, row + key.path())));
             if (!filled.isEmpty()) {
-                all.add(filled);
+                all.add(new Row(i, filled));
             }
         }
         return all;
@@ -106,13 +151,14 @@ final class Wording {
             case POINT -> point(key, parts);
             case LINES ->
                 rows(key, parts).stream()
-                        .map(row -> line(key, row))
+                        .map(row -> line(key, row.cells()))
                         .collect(Collectors.joining(", ", "[", "]"));
             case DAY -> day(key, typed);
             case YES_NO -> String.valueOf(typed.equals("yes"));
             case AMOUNT -> amount(typed);
-            case WORDS, ONE_OF -> quoted(typed);
-            case ROWS -> throw new IllegalStateException("rows are tables of their own");
+            case WORDS, TEXT, ONE_OF -> quoted(typed);
+            case ROWS, ORDERED_ROWS ->
+                throw new IllegalStateException("rows are tables of their own");
         };
     }
 

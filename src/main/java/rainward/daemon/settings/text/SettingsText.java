@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * A settings text in which single values are changed. After each change the text is read again: it
@@ -177,6 +178,64 @@ public record SettingsText(String text) {
         return checked(lines, expected, list);
     }
 
+    /**
+     * Puts the entries of a list in another order, each with its comments.
+     *
+     * @param order for each place the index that the entry there has now, from 0
+     */
+    public SettingsText ordered(String list, List<Integer> order) {
+        if (order.equals(IntStream.range(0, order.size()).boxed().toList())) {
+            return this;
+        }
+        List<String> lines = lines();
+        KeyLines places = KeyLines.of(lines);
+        List<Block> blocks = new ArrayList<>();
+        for (int i = 1; i <= order.size(); i++) {
+            if (!places.has(list + "[" + i + "]")) {
+                throw new CannotChange(list);
+            }
+            blocks.add(Block.of(lines, places, list + "[" + i + "]"));
+        }
+        List<String> moved = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < order.size(); i++) {
+            moved.addAll(lines.subList(from, blocks.get(i).from()));
+            Block block = blocks.get(order.get(i));
+            moved.addAll(lines.subList(block.from(), block.to()));
+            from = blocks.get(i).to();
+        }
+        moved.addAll(lines.subList(from, lines.size()));
+        ObjectNode expected = tree().deepCopy();
+        ArrayNode entries = (ArrayNode) walk(expected, list);
+        List<JsonNode> before = new ArrayList<>();
+        entries.forEach(before::add);
+        entries.removeAll();
+        order.forEach(index -> entries.add(before.get(index)));
+        return checked(moved, expected, list);
+    }
+
+    /** Lines of an entry with the comments that lie against it, [from, to), from 0. */
+    private record Block(int from, int to) {
+
+        static Block of(List<String> lines, KeyLines places, String path) {
+            int from = places.of(path) - 1;
+            while (from > 0 && isComment(lines.get(from - 1))) {
+                from--;
+            }
+            int to = SettingsText.end(lines, places, path, true);
+            int below = to;
+            while (below < lines.size() && isComment(lines.get(below))) {
+                below++;
+            }
+            boolean ofNext = below < lines.size() && !lines.get(below).isBlank();
+            return new Block(from, ofNext ? to : below);
+        }
+
+        private static boolean isComment(String line) {
+            return line.strip().startsWith("#");
+        }
+    }
+
     /** Puts a table after the one that it belongs behind, else at the end. */
     private static void insertTable(
             List<String> lines, KeyLines places, String path, List<String> keys) {
@@ -192,7 +251,7 @@ public record SettingsText(String text) {
         String list = path.endsWith("]") ? path.substring(0, path.lastIndexOf('[')) : path;
         String before = list + "[" + places.count(list) + "]";
         if (places.has(before)) {
-            return end(lines, places, before, true);
+            return Block.of(lines, places, before).to();
         }
         String holder = KeyLines.holder(list);
         return !holder.isEmpty() && places.has(holder)

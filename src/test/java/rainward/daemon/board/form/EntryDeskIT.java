@@ -268,6 +268,74 @@ class EntryDeskIT {
     }
 
     @Test
+    void stageIsPutBetweenOthersAndMovedWithItsComments() throws IOException {
+        desk.keep(parts(
+                "recipe",
+                "full",
+                "stage.5.place",
+                "4",
+                "stage.5.name",
+                "roll",
+                "stage.5.operation",
+                "firm"));
+        assertThat(stages("full"))
+                .containsExactly("spray", "spread", "disk", "roll", "till", "seed");
+        assertThat(changedLines())
+                .filteredOn(line -> !line.isBlank())
+                .containsExactlyInAnyOrder(
+                        "[[recipe.stage]]", "name = \"roll\"", "operation = \"firm\"");
+
+        desk.keep(parts("recipe", "full", "stage.0.place", "3"));
+        assertThat(stages("full"))
+                .containsExactly("spread", "disk", "spray", "roll", "till", "seed");
+        List<String> lines = Files.readAllLines(file);
+        int spray = lines.indexOf("name = \"spray\"");
+        assertThat(lines.get(spray + 2))
+                .isEqualTo(before.lines()
+                        .filter(line -> line.contains("# 0.4 mph to 67 mph"))
+                        .findFirst()
+                        .orElseThrow());
+
+        desk.keep(parts(
+                "recipe",
+                "full",
+                "stage.2.place",
+                "1",
+                "stage.3.name",
+                "",
+                "stage.3.operation",
+                ""));
+        assertThat(stages("full")).containsExactly("spray", "spread", "disk", "till", "seed");
+        assertThat(Files.readAllLines(file).stream().filter(line -> !line.isBlank()))
+                .containsExactlyElementsOf(
+                        before.lines().filter(line -> !line.isBlank()).toList());
+    }
+
+    private List<String> stages(String recipe) {
+        return recipe(recipe).stages().stream().map(Stage::name).toList();
+    }
+
+    @Test
+    void placeThatIsNoneOrWantedTwiceIsRefused() {
+        assertThatThrownBy(() -> desk.keep(
+                        parts("recipe", "full", "stage.0.place", "3", "stage.1.place", "3")))
+                .hasMessageContaining(
+                        "Stages, from stubble to seed 1 and 2 are both wanted at" + " place 3");
+        assertThatThrownBy(() -> desk.keep(parts("recipe", "full", "stage.0.place", "last")))
+                .hasMessageContaining("seed 1, place = \"last\"; must be a whole number from 1 on");
+        assertThat(file).hasContent(before);
+    }
+
+    @Test
+    void movedStageIsCheckedAsTheFileIs() {
+        assertThatThrownBy(() -> desk.keep(parts(
+                        "recipe", "full", "stage.1.place", "1", "stage.1.least_wait", "900 d")))
+                .hasMessageContaining(
+                        "Stages, from stubble to seed 1, Wait at least = \"900 d\";" + " must be");
+        assertThat(file).hasContent(before);
+    }
+
+    @Test
     void waitsAndWindOfAStageAreChangedInTheirPlace() throws IOException {
         desk.keep(parts(
                 "recipe", "full", "stage.0.greatest_wind", "8 mph", "stage.4.rain_does_it", "yes"));
