@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import rainward.farm.DayClock;
 import rainward.cycle.Outlook;
 import rainward.cycle.RainPicture;
+import rainward.farm.DayClock;
 import rainward.farm.Window;
 import rainward.queue.problem.PlanItem;
 
@@ -49,7 +49,8 @@ public record TimeLine(
      * @param x where it starts
      * @param width how long it is
      * @param rank place in the order, inside the bar
-     * @param label beside it where there is room
+     * @param label beside it
+     * @param room where the label has room
      * @param title all of it
      * @param field whose page tells more
      * @param kind names the pattern: the operation
@@ -60,10 +61,34 @@ public record TimeLine(
             String width,
             int rank,
             String label,
+            Room room,
             String title,
             String field,
             String kind,
             boolean begun) {}
+
+    /** The smallest window in which the label of a bar is not cut off. */
+    public enum Room {
+        ANY("besides"),
+        WIDE("besides inwide"),
+        NONE("unseen");
+
+        private final String style;
+
+        Room(String style) {
+            this.style = style;
+        }
+
+        public String style() {
+            return style;
+        }
+
+        /** Widths of the drawing in the smallest window of each sort, and of a sign [px]. */
+        static Room of(double percent, int signs) {
+            double needsPx = 12 + 8.5 * signs;
+            return percent * 6 >= needsPx ? ANY : percent * 13.5 >= needsPx ? WIDE : NONE;
+        }
+    }
 
     /** Chance of rain in six hours at the wettest farm of the day. */
     public record RainBar(String x, String width, int heightPx, String label) {}
@@ -121,11 +146,15 @@ public record TimeLine(
         boolean begun = outlook.field(item.place().field())
                 .map(f -> f.item().status().underWay(item.place().stage()).isPresent())
                 .orElse(false);
+        String label = shortName(item.place().field());
+        double percent =
+                scale.percentOf(item.work().to()) - scale.percentOf(item.work().from());
         return new Bar(
                 scale.x(item.work().from()),
                 scale.width(item.work()),
                 item.rank(),
-                shortName(item.place().field()),
+                label,
+                Room.of(percent, (item.rank() + " " + label).length()),
                 item.rank() + ". " + item.place().field() + ", " + item.place().stage() + ", "
                         + clock.span(item.work()),
                 item.place().field(),
