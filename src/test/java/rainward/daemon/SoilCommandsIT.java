@@ -62,7 +62,7 @@ class SoilCommandsIT {
 
         Desk.Said said = desk.type("soil", "MP2", "moist", "--by", "Marnie");
 
-        assertThat(said.out()).contains("MP2 Long Pond: moist at seed depth, Mon 13 Jul 05:00.");
+        assertThat(said.out()).contains("MP2 Long Pond: moist at seed depth, Mon 5:00 am.");
         JsonNode sheets = sheets();
         JsonNode told = told(sheets, FIELD);
         assertThat(told.path("parts").path("moisture").asInt())

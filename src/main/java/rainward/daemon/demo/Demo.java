@@ -102,7 +102,7 @@ public final class Demo {
                 MailFolder mail = new MailFolder(home.path().resolve("demo-mail"));
                 PostDesk post = new PostDesk(office, Map.of(Outgoing.Channel.MAIL, mail));
                 WeatherDesk weather = new WeatherDesk(office, new Pacing(1, wait -> {}));
-                Telling telling = new Telling(show.out(), office.zone(), show.terminal());
+                Telling telling = new Telling(show.out(), office.dayClock(), show.terminal());
                 Rounds rounds = new Rounds(office, weather, post);
                 try (OpenBoard board = OpenBoard.somewhere(office, rounds, post)) {
                     telling.heading(board.words());
@@ -272,7 +272,7 @@ public final class Demo {
         decision.window().fits().stream()
                 .limit(3)
                 .forEach(fit -> telling.add("fits: " + fit.field() + ", last safe start "
-                        + fit.lastSafeStart().atZone(office.zone()).toLocalDateTime()));
+                        + office.dayClock().dayTime(fit.lastSafeStart())));
     }
 
     private void readGauges(LocalDate day) {

@@ -2,37 +2,36 @@ package rainward.daemon.demo;
 
 import java.io.PrintWriter;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import rainward.farm.DayClock;
 
 /**
  * Tells what happens as it happens: one line each, the hour before it; on a terminal with a pause.
  */
 final class Telling {
 
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US);
+    /** Room for the day and hour before the words. */
+    private static final int MARGIN = 22;
 
     private final PrintWriter out;
-    private final ZoneId zone;
+    private final DayClock clock;
     private final boolean terminal;
 
-    Telling(PrintWriter out, ZoneId zone, boolean terminal) {
+    Telling(PrintWriter out, DayClock clock, boolean terminal) {
         this.out = out;
-        this.zone = zone;
+        this.clock = clock;
         this.terminal = terminal;
     }
 
     void say(Instant at, String words) {
-        out.println(WHEN.format(at.atZone(zone)) + "  " + words);
+        out.println(String.format(Locale.ROOT, "%-" + MARGIN + "s%s", clock.dateTime(at), words));
         out.flush();
         pause();
     }
 
     /** A line that belongs to the one before. */
     void add(String words) {
-        out.println("                   " + words);
+        out.println(" ".repeat(MARGIN) + words);
         out.flush();
     }
 

@@ -76,11 +76,7 @@ public final class Screening {
                 .status()
                 .heldUntil()
                 .filter(until -> !until.isBefore(problem.horizon().to()))
-                .map(until -> "is held until " + date(until) + ", after the days planned");
-    }
-
-    private java.time.LocalDate date(java.time.Instant instant) {
-        return instant.atZone(problem.crew().zone()).toLocalDate();
+                .map(until -> "is held until " + problem.told(until) + ", after the days planned");
     }
 
     private Optional<String> seed(Job job) {

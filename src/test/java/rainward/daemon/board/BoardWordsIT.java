@@ -130,13 +130,13 @@ class BoardWordsIT {
                     .click();
             page.locator("input[name=until]").fill("2026-08-" + day);
             press(page, "HOLD");
-            page.waitForSelector(".said:has-text('" + day + " Aug 2026') li");
+            page.waitForSelector(".said:has-text('Aug " + day + " midnight') li");
         }
 
         assertThat(page.locator(".said li").first().textContent())
-                .isEqualTo("SH2 Deep Sand: was not in the order (is held until 2026-08-20,"
+                .isEqualTo("SH2 Deep Sand: was not in the order (is held until Thu, Aug 20 midnight,"
                         + " after the days planned); now not in the order (is held until"
-                        + " 2026-08-21, after the days planned)");
+                        + " Fri, Aug 21 midnight, after the days planned)");
     }
 
     @Test
