@@ -22,7 +22,7 @@ public enum FieldState {
             case IN_WORK -> "under way";
             case SEEDED -> "seeded";
             case UP -> "up";
-            case FAILED -> "failed, waits again";
+            case FAILED -> "failed or thin, waits again";
             case DROPPED -> "dropped";
         };
     }

@@ -173,7 +173,7 @@ public record FieldPage(
                 steps(frame, field, status),
                 may(frame, field, status),
                 wish(frame, file),
-                seen.map(f -> score(frame, f)),
+                seen.filter(f -> status.waiting()).map(f -> score(frame, f)),
                 seen.filter(f -> !f.stands().isEmpty()).map(f -> drawings(frame, f)),
                 file.history().stream().map(l -> line(frame, l)).toList());
     }

@@ -62,7 +62,7 @@ public record GroundPage(
                 new Key("begun", "under way"),
                 new Key("seeded", "seeded"),
                 new Key("up", "up"),
-                new Key("failed", "failed, waits again"),
+                new Key("failed", "failed or thin, waits again"),
                 new Key("off", "held or dropped"));
     }
 

@@ -120,7 +120,7 @@ public record TodayPage(
             int moreLater,
             List<OrderWords.LeftOut> kept,
             List<OrderWords.LeftOut> leftOut,
-            List<String> checks,
+            List<Look> checks,
             List<String> soil) {}
 
     /** A field of the days after. */
@@ -266,11 +266,19 @@ public record TodayPage(
                 later.size() - listed.size(),
                 leftOut(words, true),
                 leftOut(words, false),
-                brief.ahead().standChecks().stream().map(ground::check).toList(),
+                brief.ahead().standChecks().stream()
+                        .map(check -> new Look(
+                                check.field(),
+                                Frame.fieldPath(check.field()),
+                                ground.toLook(check)))
+                        .toList(),
                 brief.ground().stream()
                         .map(line -> line.property() + ": " + ground.soil(line))
                         .toList());
     }
+
+    /** A stand to look at, on whose page it is reported. */
+    public record Look(String field, String path, String words) {}
 
     private static List<OrderWords.LeftOut> leftOut(OrderWords words, boolean seedIsKept) {
         return words.leftOut().stream()

@@ -45,13 +45,18 @@ public final class GroundWords {
     }
 
     public String check(StandCheck check) {
+        return check.field() + ": " + toLook(check);
+    }
+
+    /** The same for a page that has the field beside it. */
+    public String toLook(StandCheck check) {
         String told = switch (check.why()) {
             case SHOULD_SHOW -> "a stand can be told since " + reader.clock().day(check.lookOn());
             case TAKEN_FOR_LOST -> "by the weather since then the seed is lost";
             case TIME_IS_OVER ->
                 "what has not come up by " + reader.clock().day(check.lookOn()) + " comes too late";
         };
-        return check.field() + ": " + check.sown() + ", seeded "
+        return check.sown() + ", seeded "
                 + reader.clock().day(check.seededOn()) + "; " + told
                 + ". Count and report what came up.";
     }

@@ -83,7 +83,10 @@ final class BoardHouse implements House {
                         .of(new History.Written(
                                 books.journal().of(known.name()),
                                 of(books, Renamed.class, known),
-                                of(books, Bounded.class, known))));
+                                of(books, Bounded.class, known),
+                                books.stands().since(Instant.EPOCH).stream()
+                                        .filter(look -> look.field().equals(known.name()))
+                                        .toList())));
     }
 
     private static <T> List<LedgerLine<T>> of(Books books, Class<T> type, Field field) {

@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import rainward.board.house.FieldFile;
 import rainward.brief.words.Reader;
+import rainward.daemon.settings.Spelled;
 import rainward.store.journal.JournalEntry;
+import rainward.store.journal.StandBook;
 import rainward.store.ledger.Bounded;
 import rainward.store.ledger.LedgerLine;
 import rainward.store.ledger.Renamed;
@@ -30,11 +32,13 @@ final class History {
      * @param entries of the journal
      * @param names that it got
      * @param boundaries that it got
+     * @param looks at what came up
      */
     record Written(
             List<JournalEntry> entries,
             List<LedgerLine<Renamed>> names,
-            List<LedgerLine<Bounded>> boundaries) {}
+            List<LedgerLine<Bounded>> boundaries,
+            List<StandBook.StandCheck> looks) {}
 
     /** The newest first, by when it was written down; what was taken back is shown so. */
     List<FieldFile.Line> of(Written written) {
@@ -44,7 +48,8 @@ final class History {
         List<Dated> lines = new ArrayList<>();
         for (JournalEntry entry : entries) {
             boolean counts = !undone.contains(entry.id());
-            lines.add(Dated.of(entry.said(), words(entry), note(entry), counts));
+            String words = words(entry) + seen(entry, written.looks());
+            lines.add(Dated.of(entry.said(), words, note(entry), counts));
         }
         for (LedgerLine<Renamed> name : written.names()) {
             String words = "called " + name.entry().now() + ", before that "
@@ -74,6 +79,20 @@ final class History {
 
     private static Optional<String> note(JournalEntry entry) {
         return entry.detail().note();
+    }
+
+    /** Cause and count of a look, where they were told. */
+    private static String seen(JournalEntry entry, List<StandBook.StandCheck> looks) {
+        return looks.stream()
+                .filter(look -> look.said().equals(entry.said()))
+                .map(StandBook.StandCheck::finding)
+                .map(found -> found.cause().map(c -> ", " + Spelled.spaced(c)).orElse("")
+                        + (found.countedFraction().isPresent()
+                                ? ", " + Reader.percent(found.countedFraction().getAsDouble())
+                                        + " of the seed counted"
+                                : ""))
+                .findFirst()
+                .orElse("");
     }
 
     private String words(Bounded entry) {
