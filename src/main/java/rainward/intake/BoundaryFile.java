@@ -118,7 +118,7 @@ public record BoundaryFile(KnownNames known) {
 
     private static Map<String, String> properties(JsonNode properties) {
         Map<String, String> told = new LinkedHashMap<>();
-        properties.fields().forEachRemaining(entry -> {
+        properties.properties().forEach(entry -> {
             JsonNode value = entry.getValue();
             String text = value.isArray()
                     ? StreamSupport.stream(value.spliterator(), false)

@@ -208,7 +208,8 @@ class BoardDayIT {
             page.waitForFunction("() => document.querySelector('.said strong').textContent"
                     + ".includes('thin')");
 
-            assertThat(page.locator(".headline").textContent()).contains("failed or thin, waits again");
+            assertThat(page.locator(".headline").textContent())
+                    .contains("failed or thin, waits again");
             assertThat(page.locator("main table").textContent())
                     .contains("looked at: thin", "dry, 40% of the seed counted");
             assertThat(phone.complaints()).isEmpty();

@@ -134,9 +134,10 @@ class BoardWordsIT {
         }
 
         assertThat(page.locator(".said li").first().textContent())
-                .isEqualTo("SH2 Deep Sand: was not in the order (is held until Thu, Aug 20 midnight,"
-                        + " after the days planned); now not in the order (is held until"
-                        + " Fri, Aug 21 midnight, after the days planned)");
+                .isEqualTo(
+                        "SH2 Deep Sand: was not in the order (is held until Thu, Aug 20 midnight,"
+                                + " after the days planned); now not in the order (is held until"
+                                + " Fri, Aug 21 midnight, after the days planned)");
     }
 
     @Test

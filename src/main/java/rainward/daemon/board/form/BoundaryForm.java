@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rainward.board.house.Entry;
-import rainward.daemon.board.form.Kinds.Key;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.word.Answer;
@@ -70,7 +69,7 @@ public final class BoundaryForm {
         return new Entry.Item(item.key(), item.label(), item.hint(), "", item.boxes());
     }
 
-    private Key seeded() {
+    private Kinds.Key seeded() {
         boolean us = office.settings().farm().units() == UnitSystem.US_CUSTOMARY;
         return amount(
                 SEEDED + (us ? "acres" : "hectares"),
@@ -81,7 +80,7 @@ public final class BoundaryForm {
     /** Keeps the boundary. */
     public Answer keep(Books books, Map<String, String> parts, String by) {
         String field = parts.getOrDefault("name@entry", "");
-        Key seeded = seeded();
+        Kinds.Key seeded = seeded();
         Optional<String> geoJson = Optional.ofNullable(parts.get("boundary"));
         Optional<String> part = Optional.of(Wording.typed(seeded, parts));
         return new LandDesk(office)
