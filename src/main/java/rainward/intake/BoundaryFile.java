@@ -196,8 +196,8 @@ public record BoundaryFile(KnownNames known) {
         OptionalDouble acres = cells.number("seeded_acres", 0.02, Math.ceil(mostAc * 100) / 100);
         OptionalDouble hectares =
                 cells.number("seeded_hectares", 0.01, Math.ceil(boundaryHa * 101) / 100);
-        boolean faulty = cells.has("seeded_acres") && acres.isEmpty()
-                || cells.has("seeded_hectares") && hectares.isEmpty();
+        boolean faulty = (cells.has("seeded_acres") && acres.isEmpty())
+                || (cells.has("seeded_hectares") && hectares.isEmpty());
         if (faulty) {
             return OptionalDouble.empty();
         }

@@ -26,7 +26,7 @@ import rainward.farm.Window;
 /**
  * Who works with what, and how a field gets from stubble to seed.
  *
- * @param zone of the farm's days
+ * @param clock of the farm
  * @param species by name
  */
 record WorkReader(DayClock clock, Map<String, Species> species) {

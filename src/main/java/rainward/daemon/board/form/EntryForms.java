@@ -61,7 +61,7 @@ final class EntryForms {
                 .map(key -> item(key, at(entry, key.path())))
                 .toList();
         String title = kind.single() ? kind.title() : name.orElse("A new " + kind.one());
-        boolean there = name.isPresent() || kind.single() && !entry.isMissingNode();
+        boolean there = name.isPresent() || (kind.single() && !entry.isMissingNode());
         return Optional.of(new Entry(kind.table(), name, title, items, there && kind.removable()));
     }
 
