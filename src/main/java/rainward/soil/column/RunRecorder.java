@@ -1,6 +1,7 @@
 package rainward.soil.column;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import rainward.soil.SoilRun;
 import rainward.soil.Workability;
 import rainward.soil.property.Layers;
@@ -24,6 +25,12 @@ public final class RunRecorder {
     private final double[][] surfaceTempC;
     private final double[] wiltingMm;
     private final double[] worked;
+    private final int[] traceNumbers;
+
+    /** Traces that are dry down to the layer looked at. */
+    private final int[] dry;
+
+    private int dryCount;
 
     public RunRecorder(ColumnStep step, int hours, Workability limits) {
         int n = step.traces;
@@ -40,6 +47,8 @@ public final class RunRecorder {
             wiltingMm[l] = step.layers.wiltingWetness() * step.layers.poreMm[l];
         }
         this.worked = new double[n];
+        this.traceNumbers = IntStream.range(0, n).toArray();
+        this.dry = new int[n];
     }
 
     private static double capacityMm(Layers layers, double depthCm) {
@@ -60,38 +69,54 @@ public final class RunRecorder {
         recordWork(workable[hour]);
     }
 
-    /** Where the water content passes wilting point, straight between the middles of layers. */
+    /**
+     * Where the water content passes wilting point, straight between the middles of layers. Layer
+     * by layer the traces are looked at that are dry down to there; in most hours they are few.
+     */
     private double[] dryFront() {
-        double[][] water = step.water.waterMm;
-        double[] front = none;
-        for (int i = 0; i < step.traces; i++) {
-            if (water[0][i] < wiltingMm[0]) {
-                front = front == none ? new double[step.traces] : front;
-                front[i] = frontCm(i);
-            }
+        dryCount = 0;
+        keepDry(0, traceNumbers, step.traces);
+        if (dryCount == 0) {
+            return none;
+        }
+        double[] front = new double[step.traces];
+        for (int l = 1; l < wiltingMm.length && dryCount > 0; l++) {
+            findFront(l, front);
+            keepDry(l, dry, dryCount);
+        }
+        for (int k = 0; k < dryCount; k++) {
+            front[dry[k]] = step.layers.bottomCm(wiltingMm.length - 1);
         }
         return front;
     }
 
-    private double frontCm(int trace) {
-        int l = 1;
-        while (l < wiltingMm.length && step.water.waterMm[l][trace] < wiltingMm[l]) {
-            l++;
+    /** Keeps those of some traces that are below wilting point in a layer; counts, not branches. */
+    private void keepDry(int layer, int[] among, int many) {
+        double[] water = step.water.waterMm[layer];
+        double wilting = wiltingMm[layer];
+        int count = 0;
+        for (int k = 0; k < many; k++) {
+            int trace = among[k];
+            dry[count] = trace;
+            count += water[trace] < wilting ? 1 : 0;
         }
-        return frontCm(l, trace);
+        dryCount = count;
     }
 
-    private double frontCm(int firstMoist, int trace) {
-        Layers layers = step.layers;
-        int dry = firstMoist - 1;
-        if (firstMoist == wiltingMm.length) {
-            return layers.bottomCm(dry);
+    /** The front of all that are dry above a layer, as if it were moist on all of them. */
+    private void findFront(int layer, double[] front) {
+        double[] over = step.water.waterMm[layer - 1];
+        double[] under = step.water.waterMm[layer];
+        double perAbove = 1 / wiltingMm[layer - 1];
+        double perBelow = 1 / wiltingMm[layer];
+        double fromCm = step.layers.middleCm(layer - 1);
+        double reachCm = step.layers.middleCm(layer) - fromCm;
+        for (int k = 0; k < dryCount; k++) {
+            int trace = dry[k];
+            double above = over[trace] * perAbove;
+            double below = under[trace] * perBelow;
+            front[trace] = fromCm + reachCm * (1 - above) / (below - above);
         }
-        double above = step.water.waterMm[dry][trace] / wiltingMm[dry];
-        double below = step.water.waterMm[firstMoist][trace] / wiltingMm[firstMoist];
-        double share = (1 - above) / (below - above);
-        double fromCm = layers.middleCm(dry);
-        return fromCm + share * (layers.middleCm(firstMoist) - fromCm);
     }
 
     private void recordWork(boolean[] fit) {

@@ -6,6 +6,7 @@ import rainward.soil.FieldSoil;
 import rainward.soil.SurfaceCondition;
 import rainward.soil.property.HeatProperties;
 import rainward.soil.property.Layers;
+import rainward.soil.water.Traverse;
 import rainward.soil.water.WaterColumn;
 
 /**
@@ -64,7 +65,6 @@ public final class HeatColumn {
     private final double[] conductivity;
     private final double[] capacity;
     private final double[] part;
-    private final double[] fold;
     private double meanTempC;
     private double meanTopMm;
 
@@ -87,7 +87,6 @@ public final class HeatColumn {
         this.conductivity = new double[count];
         this.capacity = new double[count];
         this.part = new double[count];
-        this.fold = new double[traces];
     }
 
     /**
@@ -147,16 +146,12 @@ public final class HeatColumn {
     /** The hour's air over the two parts. */
     private record Surface(SurfaceHeat air, SurfacePart leaves, SurfacePart ground) {}
 
-    private double mean(double[] values) {
-        return Traverse.mean(values, fold);
-    }
-
     private void renewProperties(WaterColumn water) {
-        meanTempC = mean(tempC[0]);
+        meanTempC = Traverse.mean(tempC[0]);
         double mean = 0;
         for (int l = 0; l < count(); l++) {
             int from = waterLayer(l);
-            mean = from == l ? mean(water.waterMm[from]) : mean;
+            mean = from == l ? Traverse.mean(water.waterMm[from]) : mean;
             meanTopMm = l == 0 ? mean : meanTopMm;
             conductivity[l] = properties[l].conductivityWPerMK(mean / layers.poreMm[from]);
             double held = properties[l].capacityJPerM3K(mean / layers.thicknessMm[from]);
@@ -165,7 +160,9 @@ public final class HeatColumn {
     }
 
     private SurfacePart leaves(SurfaceHeat air, double half, WaterColumn water) {
-        double mm = cover > 0 ? mean(water.transpiredMm) + mean(leafEvaporation(water)) : 0;
+        double mm = cover > 0
+                ? Traverse.mean(water.transpiredMm) + Traverse.mean(leafEvaporation(water))
+                : 0;
         double sun = (1 - LEAF_ALBEDO) * (1 - SUN_THROUGH_LEAVES) * air.sunWPerM2();
         double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(cover, 0.01);
         double skin = 1 / (1 / SKIN_W_PER_M2_K + half);
@@ -178,7 +175,7 @@ public final class HeatColumn {
 
     private SurfacePart ground(SurfaceHeat air, double half, WaterColumn water) {
         double albedo = albedo(meanTopMm);
-        double mm = mean(water.soilEvaporationMm);
+        double mm = Traverse.mean(water.soilEvaporationMm);
         double sun = (1 - albedo) * air.sunWPerM2();
         double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(bare, 0.01);
         double skin = 1 / (residue / SKIN_W_PER_M2_K + half);

@@ -12,12 +12,13 @@ public final class TensionTable {
     private final double[] potentialMpa = new double[STEPS + 2];
 
     public TensionTable(Layers layers) {
-        SaxtonRawls matrix = layers.matrix;
-        for (int k = 0; k < potentialMpa.length; k++) {
-            double wetness = Math.max(k, 1) / (double) STEPS;
-            double kpa = matrix.tensionKpa(wetness * matrix.saturationFraction());
-            potentialMpa[k] = Math.max(DRIEST_MPA, -kpa / 1000);
+        double full = -layers.matrix.tensionKpa(layers.matrix.saturationFraction()) / 1000;
+        double steepness = -layers.matrix.exponentB();
+        for (int k = 1; k < potentialMpa.length; k++) {
+            double wetness = k / (double) STEPS;
+            potentialMpa[k] = Math.max(DRIEST_MPA, full * Math.pow(wetness, steepness));
         }
+        potentialMpa[0] = potentialMpa[1];
     }
 
     /** Matric potential at a wetness of 0 to 1 [MPa]. */

@@ -38,6 +38,9 @@ final class SoilEvaporation {
     private final double[] dryAbove;
     private final double[] wanted;
 
+    /** By layer: its part in {@link #moist}, and so in what is taken. */
+    private final double[][] draw;
+
     SoilEvaporation(SoilTexture texture, Layers layers, int traces) {
         this.layers = layers;
         this.count = layers.layerAt(EVAPORATING_CM - 0.01) + 1;
@@ -51,6 +54,7 @@ final class SoilEvaporation {
         this.dryMm = new double[traces];
         this.dryAbove = new double[traces];
         this.wanted = new double[traces];
+        this.draw = new double[count][traces];
     }
 
     /**
@@ -66,11 +70,10 @@ final class SoilEvaporation {
             return;
         }
         Arrays.fill(moist, 0);
-        Arrays.fill(dryMm, 0);
-        Arrays.fill(dryAbove, 1);
         for (int l = 0; l < count; l++) {
             look(l, waterMm[l]);
         }
+        lookForDry(waterMm);
         for (int i = 0; i < wanted.length; i++) {
             double delivered = Math.min(1, moist[i] * perStageTwo);
             double passed = 1 / (1 + perDryMm * dryMm[i]);
@@ -81,21 +84,44 @@ final class SoilEvaporation {
         }
     }
 
-    /**
-     * Adds up, by the layer's share, what it holds above air-dry over what it holds at field
-     * capacity. Soil below wilting point counts as dry by how near to air-dry it is, as far as all
-     * above it is dry too.
-     */
+    /** Adds up, by the layer's share, what it holds above air-dry over that at field capacity. */
     private void look(int layer, double[] water) {
-        double airDry = layers.airDryWetness() * layers.poreMm[layer];
+        double airDry = airDryMm(layer);
         double perMm = perMm(layer, airDry);
-        double perDry = 1 / (layers.wiltingWetness() * layers.poreMm[layer] - airDry);
         double share = shares[layer];
+        double[] drawn = draw[layer];
+        for (int i = 0; i < water.length; i++) {
+            double part = Math.max(0, Math.min(share, perMm * (water[i] - airDry)));
+            drawn[i] = part;
+            moist[i] += part;
+        }
+    }
+
+    private double airDryMm(int layer) {
+        return layers.airDryWetness() * layers.poreMm[layer];
+    }
+
+    /**
+     * Soil below wilting point counts as dry by how near to air-dry it is, as far as all above it
+     * is dry too; so the search ends at a layer that is moist on every trace.
+     */
+    private void lookForDry(double[][] waterMm) {
+        Arrays.fill(dryMm, 0);
+        Arrays.fill(dryAbove, 1);
+        double left = 1;
+        for (int l = 0; l < count && left > 0; l++) {
+            addDry(l, waterMm[l]);
+            left = Traverse.mean(dryAbove);
+        }
+    }
+
+    private void addDry(int layer, double[] water) {
+        double airDry = airDryMm(layer);
+        double perDry = 1 / (layers.wiltingWetness() * layers.poreMm[layer] - airDry);
         double thicknessMm = layers.thicknessMm[layer];
         for (int i = 0; i < water.length; i++) {
-            double held = water[i] - airDry;
-            moist[i] += Math.max(0, Math.min(share, perMm * held));
-            double dry = dryAbove[i] * Math.max(0, Math.min(1, 1 - held * perDry));
+            double here = Math.max(0, Math.min(1, 1 - (water[i] - airDry) * perDry));
+            double dry = dryAbove[i] * here;
             dryAbove[i] = dry;
             dryMm[i] += thicknessMm * dry;
         }
@@ -107,12 +133,11 @@ final class SoilEvaporation {
     }
 
     private void take(int layer, double[] water) {
-        double airDry = layers.airDryWetness() * layers.poreMm[layer];
-        double perMm = perMm(layer, airDry);
-        double share = shares[layer];
+        double airDry = airDryMm(layer);
+        double[] drawn = draw[layer];
         for (int i = 0; i < water.length; i++) {
             double held = Math.max(0, water[i] - airDry);
-            double taken = Math.min(held, wanted[i] * Math.min(share, perMm * held));
+            double taken = Math.min(held, wanted[i] * drawn[i]);
             water[i] -= taken;
             takenMm[i] += taken;
         }

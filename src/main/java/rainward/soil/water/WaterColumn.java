@@ -47,7 +47,10 @@ public final class WaterColumn {
 
     private final double[] inflow;
     private final double[] demand;
-    private final double[][] diffusivity;
+
+    /** Between each layer and the next, for half a millimetre of wetness [mm]. */
+    private final double[][] conductance;
+
     private final double[][] share;
     private final double[] available;
     private final double[] active;
@@ -83,7 +86,7 @@ public final class WaterColumn {
         this.drainedMm = new double[traces];
         this.inflow = new double[traces];
         this.demand = new double[traces];
-        this.diffusivity = new double[layers.count()][traces];
+        this.conductance = new double[layers.count() - 1][traces];
         this.available = new double[traces];
         this.active = new double[traces];
         this.rootedFraction = layers.rootedFractions(surface.vegetation().rootDepthCm());
@@ -251,64 +254,86 @@ public final class WaterColumn {
         }
     }
 
+    /**
+     * Adds half of the layer's diffusivity to what joins it to its neighbours. That lies ready
+     * before the elimination, whose loop would otherwise be too long to vectorise.
+     */
     private void diffuse(int layer) {
-        double d = diffusivityMm * layers.saturatedMmPerH[layer] / layers.poreMm[layer];
+        double half = diffusivityMm * layers.saturatedMmPerH[layer] / layers.poreMm[layer] / 2;
+        if (layer == 0) {
+            joinBelow(layer, half / layers.gapMm(0));
+        } else if (layer == layers.count() - 1) {
+            joinAbove(layer, half / layers.gapMm(layer - 1));
+        } else {
+            join(layer, half / layers.gapMm(layer - 1), half / layers.gapMm(layer));
+        }
+    }
+
+    private void joinBelow(int layer, double perGap) {
         double[] water = waterMm[layer];
         double[] half = raised;
-        double[] diff = diffusivity[layer];
+        double[] below = conductance[layer];
         for (int i = 0; i < water.length; i++) {
-            double h2 = half[i] * half[i];
-            diff[i] = h2 * water[i] * d;
+            below[i] = half[i] * half[i] * water[i] * perGap;
+        }
+    }
+
+    private void joinAbove(int layer, double perGap) {
+        double[] water = waterMm[layer];
+        double[] half = raised;
+        double[] above = conductance[layer - 1];
+        for (int i = 0; i < water.length; i++) {
+            above[i] += half[i] * half[i] * water[i] * perGap;
+        }
+    }
+
+    private void join(int layer, double perGapAbove, double perGapBelow) {
+        double[] water = waterMm[layer];
+        double[] half = raised;
+        double[] above = conductance[layer - 1];
+        double[] below = conductance[layer];
+        for (int i = 0; i < water.length; i++) {
+            double diffusivity = half[i] * half[i] * water[i];
+            above[i] += diffusivity * perGapAbove;
+            below[i] = diffusivity * perGapBelow;
         }
     }
 
     private void eliminateTop() {
         double pore = layers.poreMm[0];
-        double down = 0.5 / layers.gapMm(0);
-        double[] here = diffusivity[0];
-        double[] below = diffusivity[1];
+        double[] down = conductance[0];
         double[] water = waterMm[0];
         double[] part = share[0];
         for (int i = 0; i < water.length; i++) {
-            double fromBelow = down * (here[i] + below[i]);
-            double per = 1 / (pore + fromBelow);
-            part[i] = fromBelow * per;
+            double per = 1 / (pore + down[i]);
+            part[i] = down[i] * per;
             water[i] *= per;
         }
     }
 
     private void eliminate(int layer) {
         double pore = layers.poreMm[layer];
-        double up = 0.5 / layers.gapMm(layer - 1);
-        double down = 0.5 / layers.gapMm(layer);
-        double[] here = diffusivity[layer];
-        double[] above = diffusivity[layer - 1];
-        double[] below = diffusivity[layer + 1];
+        double[] up = conductance[layer - 1];
+        double[] down = conductance[layer];
         double[] water = waterMm[layer];
         double[] wetAbove = waterMm[layer - 1];
         double[] partAbove = share[layer - 1];
         double[] part = share[layer];
         for (int i = 0; i < water.length; i++) {
-            double fromAbove = up * (above[i] + here[i]);
-            double fromBelow = down * (here[i] + below[i]);
-            double per = 1 / (pore + fromAbove * (1 - partAbove[i]) + fromBelow);
-            part[i] = fromBelow * per;
-            water[i] = (water[i] + fromAbove * wetAbove[i]) * per;
+            double per = 1 / (pore + up[i] * (1 - partAbove[i]) + down[i]);
+            part[i] = down[i] * per;
+            water[i] = (water[i] + up[i] * wetAbove[i]) * per;
         }
     }
 
     private void eliminateBottom(int layer) {
         double pore = layers.poreMm[layer];
-        double up = 0.5 / layers.gapMm(layer - 1);
-        double[] here = diffusivity[layer];
-        double[] above = diffusivity[layer - 1];
+        double[] up = conductance[layer - 1];
         double[] water = waterMm[layer];
         double[] wetAbove = waterMm[layer - 1];
         double[] partAbove = share[layer - 1];
         for (int i = 0; i < water.length; i++) {
-            double fromAbove = up * (above[i] + here[i]);
-            double wet =
-                    (water[i] + fromAbove * wetAbove[i]) / (pore + fromAbove * (1 - partAbove[i]));
+            double wet = (water[i] + up[i] * wetAbove[i]) / (pore + up[i] * (1 - partAbove[i]));
             water[i] = wet * pore;
         }
     }
