@@ -83,18 +83,24 @@ public final class Kept {
         hot = trace.hottestC() > lethalTempC;
         if (hot) {
             scorch(trace.surfaceTempC());
-        } else {
-            Arrays.fill(heat, 1);
         }
     }
 
-    /** What each step does by itself; nothing is carried over, so that the loop vectorises. */
+    /** What each step does by itself; nothing is carried over, so that the loops vectorise. */
     private void weigh(double[] tempC, double[] potentialMpa, double[] feltMpa) {
+        grow(tempC, potentialMpa);
+        for (int t = 0; t < progressPerMpa.length; t++) {
+            progressPerMpa[t] = germination.progressPerMpaDay(tempC[t]) * stepDays;
+        }
+        for (int t = 0; t < startingMpa.length; t++) {
+            startingMpa[t] = feltMpa[t] - germination.heatRiseMpa(tempC[t]);
+        }
+    }
+
+    private void grow(double[] tempC, double[] potentialMpa) {
         for (int t = 0; t < growth.length; t++) {
             double water = Math.max(LEAST_GROWTH, 1 - potentialMpa[t] * (1 / GROWTH_STOPS_MPA));
             growth[t] = warmth.degrees(tempC[t]) * stepDays * water;
-            progressPerMpa[t] = germination.progressPerMpaDay(tempC[t]) * stepDays;
-            startingMpa[t] = feltMpa[t] - germination.heatRiseMpa(tempC[t]);
         }
     }
 
@@ -112,13 +118,11 @@ public final class Kept {
         }
     }
 
-    /** True where the surface passes the lethal temperature on this trace. */
-    public boolean hot() {
-        return hot;
-    }
-
     /** Share that surface heat leaves of seedlings between two steps. */
     public double heatBetween(int from, int to) {
+        if (!hot) {
+            return 1;
+        }
         return heat[Math.min(heat.length - 1, to)] / heat[Math.max(0, from)];
     }
 }

@@ -16,8 +16,19 @@ import rainward.stand.bed.TraceColumns;
  * moves back as the hour of germination moves back: all fates are found in linear time.
  */
 public final class SeedlingFates {
-    /** Entries a step: plants, plants x worth, plants x step of emergence, scorched, dead, open. */
-    public static final int STRIDE = 6;
+    /**
+     * Entries a row: plants, plants x worth, plants x step of emergence, scorched, dead, under way,
+     * waiting; eight lie well in memory.
+     */
+    public static final int STRIDE = 8;
+
+    /** Rows of seed that has not germinated at the end: in moist soil, and in dry soil. */
+    public static final int UNDER_WAY = 0;
+
+    public static final int WAITING = 1;
+
+    /** Row of seed that germinates in step 0; those of the other steps follow. */
+    public static final int GERMINATED = 2;
 
     /**
      * Surface heat counts from so long before a seedling is up, when its hook nears the top [h].
@@ -27,7 +38,7 @@ public final class SeedlingFates {
     /** Surface heat counts until the stem has hardened; chosen here, no source [h]. */
     private static final int HEAT_HOURS_AFTER = 72;
 
-    /** By germination step, {@link #STRIDE} entries each. */
+    /** By row, {@link #STRIDE} entries each. */
     public final double[] fates;
 
     private final int steps;
@@ -52,7 +63,9 @@ public final class SeedlingFates {
         rootCdPerCm = species.emergence().rootCdPerCm();
         upCd = (depthCm + rules.shootStartCm()) * species.emergence().shootCdPerCm();
         safeCd = Math.max(upCd, (rules.safeRootCm() - depthCm) * rootCdPerCm);
-        fates = new double[steps * STRIDE];
+        fates = new double[(GERMINATED + steps) * STRIDE];
+        fates[UNDER_WAY * STRIDE + 5] = 1;
+        fates[WAITING * STRIDE + 6] = 1;
         reachCd = new double[steps];
         spellCd = new double[steps];
         deadAt = new int[steps + 1];
@@ -94,7 +107,7 @@ public final class SeedlingFates {
     }
 
     private void lost(int g, double dead, double underWay) {
-        int at = g * STRIDE;
+        int at = (GERMINATED + g) * STRIDE;
         fates[at] = 0;
         fates[at + 1] = 0;
         fates[at + 2] = 0;
@@ -104,7 +117,7 @@ public final class SeedlingFates {
     }
 
     private void comesUp(int g, int up, Kept kept, double worth) {
-        int at = g * STRIDE;
+        int at = (GERMINATED + g) * STRIDE;
         double alive = kept.heatBetween(up - heatStepsBefore, up + heatStepsAfter);
         double plants = alive * kept.rain[up + 1];
         fates[at] = plants;

@@ -48,21 +48,22 @@ public final class StandTally {
         emergence = new EmergenceSteps(count, underWay.step() + 1);
     }
 
-    public void plants(int s, double stand, double standWorth, double standStep) {
-        up[s] += stand;
-        upWorth[s] += standWorth;
-        upStep[s] += standStep;
-    }
-
-    public void open(int s, double standUnderWay) {
-        open[s] += standUnderWay;
-    }
-
-    public void losses(int s, double falseStart, double washOut, double heat, double waits) {
-        dead[s] += falseStart;
-        washed[s] += washOut;
-        scorched[s] += heat;
-        stillDry[s] += waits;
+    /**
+     * Adds one kind of seed on the trace that is gathered.
+     *
+     * @param sums by seeding step
+     * @param standShare stand that a whole class makes
+     * @param lossShare weight of a whole class among the losses
+     */
+    public void add(FateSums sums, double standShare, double lossShare) {
+        sums.addPlants(sums.plants, standShare, up);
+        sums.addPlants(sums.plantWorth, standShare, upWorth);
+        sums.addPlants(sums.plantStep, standShare, upStep);
+        sums.addLeft(sums.underWay, standShare, open);
+        sums.addLeft(sums.waiting, lossShare, stillDry);
+        FateSums.add(sums.dead, lossShare, dead);
+        FateSums.add(sums.scorched, lossShare, scorched);
+        sums.addWashed(lossShare, washed);
     }
 
     /** Judges the trace that was gathered and clears the table for the next. */
