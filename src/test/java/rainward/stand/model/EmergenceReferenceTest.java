@@ -71,6 +71,43 @@ class EmergenceReferenceTest {
         assertThat(shareUp("rape", 15)).isBetween(0.50, 0.76);
     }
 
+    /**
+     * Wheat on five soils: half of it up within a week at 19.4 and 26.7 C, within two at 12.2 C, up
+     * to six weeks at 5 C; De Jong and Best 1979, Canadian Journal of Soil Science 59:259-264. At 5
+     * C the judging day is over before.
+     */
+    @Test
+    void wheatComesUpInTheWeeksOfDeJongAndBest() {
+        assertThat(wheatDays(26.7)).isBetween(2.0, 7.0);
+        assertThat(wheatDays(19.4)).isBetween(3.0, 7.0);
+        assertThat(wheatDays(12.2)).isBetween(7.0, 14.0);
+        assertThat(wheatDays(5)).isGreaterThan(14);
+    }
+
+    private static double wheatDays(double tempC) {
+        return steady(960, FIELD_CAPACITY_MPA, tempC)
+                .depth(3)
+                .outlook(alone("winter wheat"), 1)
+                .emergence()
+                .get(0)
+                .p50Days();
+    }
+
+    /**
+     * Annual clovers came up after 89 to 96 C d above 0 C below 12 C, some sooner above (Nori 2013,
+     * abstract of the thesis). Ours come from memory and are slower; this holds how much.
+     */
+    @Test
+    void crimsonCloverComesUpNoMoreThanTwoThirdsLaterThanOtherAnnualClovers() {
+        double days = steady(960, FIELD_CAPACITY_MPA, 12)
+                .depth(1)
+                .outlook(alone("crimson clover"), 1)
+                .emergence()
+                .get(0)
+                .p50Days();
+        assertThat(days).isBetween(89 / 12.0, 96 / 12.0 * 5 / 3);
+    }
+
     /** The greatest target that is still reached is the share of live seed that came up. */
     private static double shareUp(String species, double tempC) {
         var mix = alone(species);
