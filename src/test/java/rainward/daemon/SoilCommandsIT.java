@@ -55,6 +55,23 @@ class SoilCommandsIT {
         throw new AssertionError("no readiness of " + field);
     }
 
+    /** In November no mix is in season, so that no day of emergence is known on any field. */
+    @Test
+    void outOfSeasonNothingEndlessIsShownAndNoReasonTwice() {
+        Instant november = InventedWeather.MONDAY.plus(Duration.ofDays(120));
+        Desk late = new Desk(home, november).withWeatherFrom(weather.address(), "");
+        late.type("pull");
+
+        String told = late.type("ready", "MP2").out();
+
+        assertThat(told)
+                .contains("No mix of this field may be sown now.")
+                .doesNotContain("[no mix", "Infinity", "NaN", "∞");
+        assertThat(late.type("ready", "--json").out())
+                .contains("may be sown")
+                .doesNotContain("Infinity", "NaN");
+    }
+
     @Test
     void wordMovesTheReadinessOfItsFieldUntilItIsTakenBack() {
         JsonNode first = sheets();

@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -109,7 +111,12 @@ public final class ReadyCommand extends OfficeCommand {
                         .orElse("");
     }
 
+    /** What stops it, but for what the reason has said already. */
     private static String stopped(ReadySheet sheet) {
-        return sheet.gates().isEmpty() ? "" : " [" + String.join("; ", sheet.gates()) + "]";
+        String told = sheet.reason().toLowerCase(Locale.ROOT);
+        String untold = sheet.gates().stream()
+                .filter(gate -> !told.contains(gate.toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining("; "));
+        return untold.isEmpty() ? "" : " [" + untold + "]";
     }
 }

@@ -48,6 +48,9 @@ public final class HeatColumn {
 
     private static final double SOIL_ROUGHNESS_M = 0.005;
 
+    /** Passes nothing on, where the ground is bare. */
+    private static final SurfacePart NO_LEAVES = new SurfacePart(0, 1);
+
     private final Layers layers;
     private final HeatProperties[] properties;
     private final double[] thicknessM;
@@ -135,7 +138,7 @@ public final class HeatColumn {
     public void hour(SurfaceHeat air, double[] shade, WaterColumn water) {
         renewProperties(water);
         double half = thicknessM[0] / 2 / conductivity[0];
-        SurfacePart leaves = leaves(air, half, water);
+        SurfacePart leaves = cover > 0 ? leaves(air, half, water) : NO_LEAVES;
         SurfacePart ground = ground(air, half, water);
         Surface surface = new Surface(air, leaves, ground);
         takeIn(surface, shade, water);
@@ -160,17 +163,12 @@ public final class HeatColumn {
     }
 
     private SurfacePart leaves(SurfaceHeat air, double half, WaterColumn water) {
-        double mm = cover > 0
-                ? Traverse.mean(water.transpiredMm) + Traverse.mean(leafEvaporation(water))
-                : 0;
+        double mm = Traverse.mean(water.transpiredMm)
+                + Traverse.mean(water.infiltration().leafEvaporationMm);
         double sun = (1 - LEAF_ALBEDO) * (1 - SUN_THROUGH_LEAVES) * air.sunWPerM2();
         double gain = sun - air.longwaveLossWPerM2() - LATENT_W_PER_MM * mm / Math.max(cover, 0.01);
         double skin = 1 / (1 / SKIN_W_PER_M2_K + half);
         return SurfacePart.settled(air, new SurfacePart.Ground(drag, skin, meanTempC), gain);
-    }
-
-    private static double[] leafEvaporation(WaterColumn water) {
-        return water.infiltration().leafEvaporationMm;
     }
 
     private SurfacePart ground(SurfaceHeat air, double half, WaterColumn water) {
