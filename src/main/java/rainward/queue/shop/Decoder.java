@@ -397,7 +397,12 @@ public final class Decoder implements Decoding {
             @Override
             public double without(BitSet out) {
                 exclude(out);
-                double value = tryOut(genome, Change.EVERYWHERE);
+                return tryOut(genome, Change.EVERYWHERE);
+            }
+
+            @Override
+            public double settled(BitSet out) {
+                double value = without(out);
                 for (int i = lastUnfinished(genome); i >= 0; i = lastUnfinished(genome)) {
                     out.set(i);
                     excluded[i] = true;

@@ -1,5 +1,6 @@
 package rainward.queue.shop;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -9,6 +10,9 @@ import java.util.stream.IntStream;
  * first item at a place bears the drive of all machines and its neighbours may make up for it.
  */
 final class Losing {
+
+    /** The first round finds nearly all; each trial costs as much as a try of the search. */
+    private static final int ROUNDS = 3;
 
     private final Trial trial;
     private final int[] site;
@@ -25,8 +29,11 @@ final class Losing {
     /** A row of items, valued without some of them. */
     interface Trial {
 
-        /** Value without these items [ha]; adds others that cannot be finished. */
+        /** Value without these items, with what others cost that are begun for nothing [ha]. */
         double without(BitSet out);
+
+        /** The same after those that are begun for nothing were added to what is left out [ha]. */
+        double settled(BitSet out);
 
         /** What an item brought when the row was valued last, less what it cost [ha]. */
         double gain(int item);
@@ -42,9 +49,9 @@ final class Losing {
      */
     static BitSet among(Trial trial, int[] site, IntPredicate mayGo) {
         Losing losing = new Losing(trial, site, mayGo);
-        losing.value = trial.without(losing.out);
-        while (losing.oneRound()) {
-            losing.value = trial.without(losing.out);
+        losing.value = trial.settled(losing.out);
+        for (int round = 0; round < ROUNDS && losing.oneRound(); round++) {
+            losing.value = trial.settled(losing.out);
         }
         return losing.out;
     }
@@ -55,8 +62,10 @@ final class Losing {
                 .filter(i -> trial.gain(i) < 0)
                 .toArray();
         boolean better = false;
+        for (int place : Arrays.stream(losing).map(i -> site[i]).distinct().toArray()) {
+            better |= isBetterWithout(other -> site[other] == place);
+        }
         for (int item : losing) {
-            better |= isBetterWithout(other -> site[other] == site[item]);
             better |= isBetterWithout(other -> other == item);
         }
         return better;
