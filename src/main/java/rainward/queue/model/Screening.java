@@ -5,10 +5,12 @@ import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rainward.farm.FieldState;
+import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Person;
@@ -26,11 +28,13 @@ public final class Screening {
 
     private final PlanProblem problem;
     private final Yields yields;
+    private final Map<String, GeoPoint> standing;
     private final int longestShift;
 
     private Screening(PlanProblem problem) {
         this.problem = problem;
         yields = new Yields(problem);
+        standing = Standing.ofMachines(problem);
         Shifts shifts = Shifts.of(problem);
         longestShift = problem.crew().people().stream()
                 .map(shifts::of)
@@ -146,7 +150,7 @@ public final class Screening {
     private int trip(Machine machine, Job job) {
         return Roads.minutes(
                 machine,
-                Standing.of(machine, problem),
+                standing.getOrDefault(machine.name(), machine.travel().start()),
                 job.arrival(),
                 problem.crew().roadFactor());
     }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.farm.Person;
@@ -69,8 +70,9 @@ public final class ShopBuilder {
 
     private Shop shop() {
         List<Item> items = problem.jobs().stream().map(this::item).toList();
+        Map<String, GeoPoint> places = Standing.ofMachines(problem);
         int[] standing = machines.stream()
-                .mapToInt(m -> sites.of(Standing.of(m, problem)))
+                .mapToInt(m -> sites.of(places.getOrDefault(m.name(), m.travel().start())))
                 .toArray();
         int[] being = people();
         Shop.Prices prices = new Shop.Prices(

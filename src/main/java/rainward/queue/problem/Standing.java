@@ -41,14 +41,23 @@ public final class Standing {
      */
     public record Worked(FieldCase item, GeoPoint arrival) {}
 
-    /** Where a machine sets out from: where its work goes on, else where it was, else the yard. */
-    public static GeoPoint of(Machine machine, PlanProblem problem) {
-        return problem.jobs().stream()
-                .filter(j -> UnderWay.on(j, problem).filter(machine::equals).isPresent())
-                .findFirst()
-                .map(Job::arrival)
-                .or(() -> Optional.ofNullable(problem.standing().get(machine.name())))
-                .orElseGet(() -> machine.travel().start());
+    /**
+     * Where every machine sets out from: where its work goes on, else where it was, else the yard.
+     *
+     * @return places by name of machine
+     */
+    public static Map<String, GeoPoint> ofMachines(PlanProblem problem) {
+        Map<String, GeoPoint> places = new HashMap<>();
+        for (Job job : problem.jobs()) {
+            UnderWay.on(job, problem)
+                    .ifPresent(machine -> places.putIfAbsent(machine.name(), job.arrival()));
+        }
+        for (Machine machine : problem.crew().machines()) {
+            GeoPoint yard = machine.travel().start();
+            places.putIfAbsent(
+                    machine.name(), problem.standing().getOrDefault(machine.name(), yard));
+        }
+        return places;
     }
 
     /**
