@@ -42,7 +42,9 @@ public final class Planner {
         for (int g = 0; g < groups.size(); g++) {
             double share = (double) groups.get(g).jobs().size() / whole.jobs().size();
             double end = g == groups.size() - 1 ? 1 : done + share;
-            Searched one = search(groups.get(g), whole, effort.slice(done, end, effort.seed() + g));
+            Effort slice = effort.slice(done, end, effort.seed() + g)
+                    .forTriesThatCost((double) groups.get(g).jobs().size() / Groups.FIELDS);
+            Searched one = search(groups.get(g), whole, slice);
             placed.addAll(one.placed());
             leftOut.addAll(one.leftOut());
             done = end;

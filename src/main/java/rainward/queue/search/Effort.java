@@ -36,6 +36,16 @@ public record Effort(long seed, long evaluations, DoubleSupplier spentFraction) 
     }
 
     /**
+     * Fewer tries where each takes longer than usual, so that the whole takes as long.
+     *
+     * @param times as long as usual; no more tries where it is less
+     */
+    public Effort forTriesThatCost(double times) {
+        long fewer = (long) Math.max(LEAST_TRIES, evaluations / Math.max(1, times));
+        return new Effort(seed, fewer, spentFraction);
+    }
+
+    /**
      * A share of this effort, from a part already spent to a later one, as an effort of its own.
      */
     public Effort slice(double from, double to, long newSeed) {
