@@ -19,6 +19,7 @@ import rainward.input.seed.Fill;
 /** A load sheet as plain text, 72 columns wide, in the units of the person. */
 public final class LoadText {
     private static final int WIDTH = 72;
+    private static final String INDENT = " ".repeat(12);
 
     private final UnitSystem units;
     private final LoadWords words;
@@ -75,23 +76,23 @@ public final class LoadText {
     private void line(Line line) {
         String what = line.item().sowing().map(s -> " " + s.mix()).orElse("");
         put(
-                "  " + words.hour(line.item().work().from()) + "  "
+                String.format("  %-8s  ", words.hour(line.item().work().from()))
                         + line.item().place().field() + " ("
                         + line.item().place().property()
                         + "), " + line.item().place().stage() + what + ", "
                         + units.area(line.areaHa()) + ", " + line.item().hands().person(),
-                "         ");
+                INDENT);
         if (!line.amounts().isEmpty()) {
-            put("         " + words.amounts(line), "         ");
+            put(INDENT + words.amounts(line), INDENT);
         }
         line.setting()
                 .ifPresent(setting -> put(
                         String.format(
                                 Locale.ROOT,
-                                "         start at setting %.1f: %s",
+                                INDENT + "start at setting %.1f: %s",
                                 setting.settingIndex(),
                                 setting.sureness().words()),
-                        "         "));
+                        INDENT));
     }
 
     private void fill(Fill fill) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rainward.farm.DayClock;
 import rainward.farm.Operation;
 import rainward.farm.Quantity;
 import rainward.farm.UnitSystem;
@@ -25,17 +26,15 @@ public record LoadWords(UnitSystem units, ZoneId zone) {
 
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter HOUR =
-            DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     /** Tuesday 14 July 2026. */
     public static String day(TemporalAccessor day) {
         return DAY.format(day);
     }
 
-    /** 07:00, on the farm's clock. */
+    /** On the farm's clock, as the person says it. */
     public String hour(Instant at) {
-        return HOUR.format(at.atZone(zone));
+        return new DayClock(zone, units).time(at);
     }
 
     public String mass(double massKg) {
