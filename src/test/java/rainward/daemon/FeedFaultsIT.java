@@ -413,7 +413,10 @@ class FeedFaultsIT {
     }
 
     private static String local(Instant at) {
-        return DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.US).format(at.atZone(ZONE));
+        return DateTimeFormatter.ofPattern("EEE, MMM d h:mm a", Locale.US)
+                .format(at.atZone(ZONE))
+                .replace("AM", "am")
+                .replace("PM", "pm");
     }
 
     private static String half() {
