@@ -33,18 +33,17 @@ public final class Decoder implements Decoding {
     private final int[] site;
     private final int places;
     private final int pinned;
-    private final double pinnedLost;
     private int triedFrom;
     private int triedTo;
     private int endOfPart;
-    private final double[] mayLoseHa;
+    private final Margins margins;
 
     /** Prepares the rows of state, one for each place in the order. */
     public Decoder(Shop shop) {
         this.shop = shop;
         int n = shop.items().size();
         underWay = new int[n];
-        Arrays.fill(underWay, NOT_GOING);
+        Arrays.fill(underWay, Asked.NOT_GOING);
         parts = new ItemParts(shop.items());
         Require.that(
                 IntStream.range(0, n).allMatch(i -> parts.of(i) < PARTS_MASK), "too many parts");
@@ -62,30 +61,12 @@ public final class Decoder implements Decoding {
         tried = new int[places + 1][hands.length()];
         keptSums = new double[places + 1][1 + shop.stock().length];
         triedSums = new double[places + 1][1 + shop.stock().length];
-        notBefore = new int[longestChain()];
+        notBefore = new int[shop.longestChain()];
         pinned = IntStream.range(0, n)
                 .filter(i -> shop.items().get(i).first())
                 .map(parts::of)
                 .sum();
-        pinnedLost = 1 + shop.items().stream().mapToDouble(Item::mostEarned).sum();
-        mayLoseHa = new double[n];
-        Arrays.setAll(mayLoseHa, this::neighboursEarn);
-    }
-
-    /** The most that all others at the place of an item can earn [ha]. */
-    private double neighboursEarn(int item) {
-        return IntStream.range(0, site.length)
-                .filter(other -> other != item && site[other] == site[item])
-                .mapToDouble(other -> shop.items().get(other).mostEarned())
-                .sum();
-    }
-
-    private int longestChain() {
-        return shop.items().stream()
-                .flatMap(i -> i.chains().stream())
-                .mapToInt(c -> c.tasks().size())
-                .max()
-                .orElse(0);
+        margins = new Margins(shop.items(), site);
     }
 
     @Override
@@ -174,7 +155,7 @@ public final class Decoder implements Decoding {
         for (int i = 0; i < items(); i++) {
             for (Task task : shop.items().get(i).underWay()) {
                 boolean ends = assignment.assign(i, task, shop.now());
-                hands.note(tried[0], going, ends ? assignment.finish() : NOT_GOING);
+                hands.note(tried[0], going, ends ? assignment.finish() : Asked.NOT_GOING);
                 underWay[i] = going++;
             }
             if (progressNote[i] != WHOLE) {
@@ -195,7 +176,7 @@ public final class Decoder implements Decoding {
     }
 
     private boolean whole(int item, int wait, Rows rows) {
-        int after = underWay[item] < 0 ? NOT_GOING : hands.noted(rows.before, underWay[item]);
+        int after = underWay[item] < 0 ? Asked.NOT_GOING : hands.noted(rows.before, underWay[item]);
         if (excluded[item]) {
             return false;
         }
@@ -204,13 +185,9 @@ public final class Decoder implements Decoding {
                 return true;
             }
         }
-        return keeps(item)
+        return shop.items().get(item).keepsSeed()
                 && shop.items().get(item).chains().stream()
                         .anyMatch(c -> runs(item, new Asked(c, wait, after, true, true), rows));
-    }
-
-    private boolean keeps(int item) {
-        return shop.items().get(item).keeping().readyHa() > 0;
     }
 
     private boolean part(int item, int wait, Rows rows) {
@@ -219,10 +196,11 @@ public final class Decoder implements Decoding {
             return false;
         }
         int done = progress & PARTS_MASK;
-        int after = done == 0 ? NOT_GOING : progress >> PARTS_BITS;
+        int after = done == 0 ? Asked.NOT_GOING : progress >> PARTS_BITS;
         Chain chain = parts.of(item, done);
         if (!runs(item, new Asked(chain, wait, after, false, false), rows)
-                && !(keeps(item) && runs(item, new Asked(chain, wait, after, false, true), rows))) {
+                && !(shop.items().get(item).keepsSeed()
+                        && runs(item, new Asked(chain, wait, after, false, true), rows))) {
             return false;
         }
         hands.note(rows.after, progressNote[item], endOfPart << PARTS_BITS | (done + 1));
@@ -236,20 +214,9 @@ public final class Decoder implements Decoding {
             hands.note(tried[k], progressNote[item], FAILED);
         }
         if (shop.items().get(item).first() && !already) {
-            triedSums[k][0] -= pinnedLost;
+            triedSums[k][0] -= margins.pinnedLostHa();
         }
     }
-
-    /**
-     * Tasks to be placed.
-     *
-     * @param chain in order
-     * @param waitUntil minute before which seed waits
-     * @param after end of the work that they follow, or that there is none
-     * @param mayBeLate true where a greatest wait after that work is not held: it goes on already
-     * @param keeps true where all is made ready and the seed is kept
-     */
-    private record Asked(Chain chain, int waitUntil, int after, boolean mayBeLate, boolean keeps) {}
 
     /** When the work before ends [min], and the value before all of it [ha]. */
     private record Ended(int finish, double valueHa) {}
@@ -279,7 +246,6 @@ public final class Decoder implements Decoding {
         return false;
     }
 
-    private static final int NOT_GOING = -1;
     private static final int WHOLE = -1;
     private static final int FAILED = -1;
     private static final int PARTS_BITS = 8;
@@ -292,11 +258,11 @@ public final class Decoder implements Decoding {
      * before it is told to start later and the index is returned.
      */
     private int firstLate(int item, Asked asked) {
-        Chain chain = asked.chain;
+        Chain chain = asked.chain();
         assignment.forget(item, chain);
         double before = assignment.sum();
-        boolean goesOn = asked.after != NOT_GOING;
-        int finish = goesOn ? asked.after : chain.ready();
+        boolean goesOn = asked.goesOn();
+        int finish = goesOn ? asked.after() : chain.ready();
         boolean earns = false;
         for (int t = 0; t < chain.tasks().size(); t++) {
             Task task = chain.tasks().get(t);
@@ -305,14 +271,15 @@ public final class Decoder implements Decoding {
                 continue;
             }
             int ready = Math.max(notBefore[t], finish + (follows ? task.waits().least() : 0));
-            if (asked.keeps && task.seeds().isPresent()) {
+            if (asked.keeps() && task.seeds().isPresent()) {
                 return kept(item, asked, t, new Ended(finish, before));
             }
             earns |= task.seeds().isPresent();
-            if (!assignment.assign(item, task, earns ? Math.max(ready, asked.waitUntil) : ready)) {
+            if (!assignment.assign(
+                    item, task, earns ? Math.max(ready, asked.waitUntil()) : ready)) {
                 return DOES_NOT_FIT;
             }
-            if (t == 0 && startsTooLate(task, asked, finish)) {
+            if (t == 0 && asked.startsTooLate(task, assignment.start(), finish)) {
                 return DOES_NOT_FIT;
             }
             int waited = assignment.start() - finish;
@@ -330,15 +297,15 @@ public final class Decoder implements Decoding {
     /** As {@link #firstLate}, where the seed goes in at the end of the days planned, or later. */
     private int kept(int item, Asked asked, int seeding, Ended ended) {
         Item.Keeping keeping = shop.items().get(item).keeping();
-        Task.Waits waits = asked.chain.tasks().get(seeding).waits();
-        boolean follows = seeding > 0 || asked.after != NOT_GOING;
+        Task.Waits waits = asked.chain().tasks().get(seeding).waits();
+        boolean follows = seeding > 0 || asked.goesOn();
         int waited = keeping.until() - ended.finish;
         boolean stale = follows && waited > waits.greatest();
         if (stale && seeding > 0) {
             notBefore[seeding - 1] = assignment.start() + waited - waits.greatest();
             return seeding;
         }
-        if (stale || (!follows && keeping.until() > asked.chain.latest())) {
+        if (stale || (!follows && keeping.until() > asked.chain().latest())) {
             return DOES_NOT_FIT;
         }
         assignment.earn(keeping.readyHa());
@@ -346,19 +313,8 @@ public final class Decoder implements Decoding {
         return pays(item, ended.valueHa) ? NONE_LATE : DOES_NOT_FIT;
     }
 
-    /**
-     * An item may cost more than it earns where its neighbours can make up for it: the first at a
-     * place bears the drive of all machines.
-     */
     private boolean pays(int item, double beforeHa) {
-        return assignment.sum() > beforeHa - mayLoseHa[item]
-                || shop.items().get(item).first();
-    }
-
-    private boolean startsTooLate(Task first, Asked asked, int finish) {
-        boolean held = asked.after != NOT_GOING && !asked.mayBeLate;
-        return assignment.start() > asked.chain.latest()
-                || (held && assignment.start() - finish > first.waits().greatest());
+        return margins.allow(item, assignment.sum() - beforeHa);
     }
 
     @Override
@@ -388,7 +344,7 @@ public final class Decoder implements Decoding {
         tryOut(genome, Change.EVERYWHERE);
         List<Placement> all = new ArrayList<>(assignment.recorded());
         assignment.record(false);
-        exclude(new BitSet());
+        Arrays.fill(excluded, false);
         return all;
     }
 
@@ -401,14 +357,8 @@ public final class Decoder implements Decoding {
             }
 
             @Override
-            public double settled(BitSet out) {
-                double value = without(out);
-                for (int i = lastUnfinished(genome); i >= 0; i = lastUnfinished(genome)) {
-                    out.set(i);
-                    excluded[i] = true;
-                    value = tryOut(genome, Change.EVERYWHERE);
-                }
-                return value;
+            public int begunInVain() {
+                return lastUnfinished(genome);
             }
 
             @Override

@@ -29,6 +29,10 @@ public record Item(
         return chains.get(0).tasks().stream().mapToInt(Task::site).findFirst().orElse(-1);
     }
 
+    boolean keepsSeed() {
+        return keeping.readyHa() > 0;
+    }
+
     /** Nothing that others can earn makes up for a pinned item that is left out. */
     double mostEarned() {
         return chains.stream()

@@ -32,8 +32,8 @@ final class Losing {
         /** Value without these items, with what others cost that are begun for nothing [ha]. */
         double without(BitSet out);
 
-        /** The same after those that are begun for nothing were added to what is left out [ha]. */
-        double settled(BitSet out);
+        /** The last of those that are begun and not finished; below zero: none. */
+        int begunInVain();
 
         /** What an item brought when the row was valued last, less what it cost [ha]. */
         double gain(int item);
@@ -49,11 +49,20 @@ final class Losing {
      */
     static BitSet among(Trial trial, int[] site, IntPredicate mayGo) {
         Losing losing = new Losing(trial, site, mayGo);
-        losing.value = trial.settled(losing.out);
+        losing.settle();
         for (int round = 0; round < ROUNDS && losing.oneRound(); round++) {
-            losing.value = trial.settled(losing.out);
+            losing.settle();
         }
         return losing.out;
+    }
+
+    /** Leaves out one after the other what is begun in vain. */
+    private void settle() {
+        value = trial.without(out);
+        for (int item = trial.begunInVain(); item >= 0; item = trial.begunInVain()) {
+            out.set(item);
+            value = trial.without(out);
+        }
     }
 
     private boolean oneRound() {

@@ -59,4 +59,13 @@ public record Shop(
     public int people() {
         return crew.drive().size();
     }
+
+    /** Most tasks of any way to finish an item. */
+    int longestChain() {
+        return items.stream()
+                .flatMap(i -> i.chains().stream())
+                .mapToInt(c -> c.tasks().size())
+                .max()
+                .orElse(0);
+    }
 }
