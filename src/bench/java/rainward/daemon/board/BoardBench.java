@@ -33,11 +33,12 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * The first page over HTTP, for the invented crew's fields and for many more of their kind; and,
  * printed at the end, what fifty open pages cost where nothing changes.
+ * A thousand fields take more than a gigabyte while their first order is reckoned.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = "-Xmx1g")
+@Fork(value = 1, jvmArgs = "-Xmx8g")
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
 public class BoardBench {
