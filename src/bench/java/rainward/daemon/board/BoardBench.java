@@ -32,8 +32,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * The first page over HTTP, for the invented crew's fields and for many more of their kind; and,
- * printed at the end, what fifty open pages cost where nothing changes.
- * A thousand fields take more than a gigabyte while their first order is reckoned.
+ * printed at the end, what fifty open pages cost where nothing changes. A thousand fields take more
+ * than a gigabyte while their first order is reckoned.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
