@@ -5,9 +5,9 @@ import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rainward.farm.FieldState;
 import rainward.farm.GeoPoint;
@@ -28,7 +28,7 @@ public final class Screening {
 
     private final PlanProblem problem;
     private final Yields yields;
-    private final Map<String, GeoPoint> standing;
+    private final Function<Machine, GeoPoint> standing;
     private final int longestShift;
 
     private Screening(PlanProblem problem) {
@@ -62,7 +62,7 @@ public final class Screening {
     }
 
     private Optional<String> whyNot(Job job) {
-        return Stream.<java.util.function.Function<Job, Optional<String>>>of(
+        return Stream.<Function<Job, Optional<String>>>of(
                         this::state, this::seed, this::hands, this::reach, this::ground)
                 .flatMap(check -> check.apply(job).stream())
                 .findFirst();
@@ -149,10 +149,7 @@ public final class Screening {
 
     private int trip(Machine machine, Job job) {
         return Roads.minutes(
-                machine,
-                standing.getOrDefault(machine.name(), machine.travel().start()),
-                job.arrival(),
-                problem.crew().roadFactor());
+                machine, standing.apply(machine), job.arrival(), problem.crew().roadFactor());
     }
 
     private Optional<String> ground(Job job) {

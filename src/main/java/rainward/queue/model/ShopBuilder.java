@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import rainward.farm.GeoPoint;
 import rainward.farm.Machine;
 import rainward.farm.Operation;
@@ -70,10 +71,9 @@ public final class ShopBuilder {
 
     private Shop shop() {
         List<Item> items = problem.jobs().stream().map(this::item).toList();
-        Map<String, GeoPoint> places = Standing.ofMachines(problem);
-        int[] standing = machines.stream()
-                .mapToInt(m -> sites.of(places.getOrDefault(m.name(), m.travel().start())))
-                .toArray();
+        Function<Machine, GeoPoint> places = Standing.ofMachines(problem);
+        int[] standing =
+                machines.stream().mapToInt(m -> sites.of(places.apply(m))).toArray();
         int[] being = people();
         Shop.Prices prices = new Shop.Prices(
                 problem.prices().drivingHaPerHour() / 60,

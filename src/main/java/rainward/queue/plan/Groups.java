@@ -66,14 +66,11 @@ final class Groups {
         double share = (double) half / count;
         ToDoubleFunction<GeoPoint> along = longerSide(problem.jobs());
         List<Job> fields = sorted(problem.jobs(), j -> along.applyAsDouble(j.arrival()));
-        Map<String, GeoPoint> places = Standing.ofMachines(problem);
+        Function<Machine, GeoPoint> places = Standing.ofMachines(problem);
         List<Machine> near = new ArrayList<>();
         List<Machine> far = new ArrayList<>();
         for (List<Machine> kind : byKind(problem.crew()).values()) {
-            List<Machine> inLine = sorted(
-                    kind,
-                    m -> along.applyAsDouble(
-                            places.getOrDefault(m.name(), m.travel().start())));
+            List<Machine> inLine = sorted(kind, m -> along.applyAsDouble(places.apply(m)));
             int cut = Math.max(1, (int) Math.round(share * kind.size()));
             near.addAll(inLine.subList(0, cut));
             far.addAll(inLine.subList(cut, inLine.size()));

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import rainward.farm.Crew;
 import rainward.farm.FieldCase;
 import rainward.farm.GeoPoint;
@@ -41,23 +42,15 @@ public final class Standing {
      */
     public record Worked(FieldCase item, GeoPoint arrival) {}
 
-    /**
-     * Where every machine sets out from: where its work goes on, else where it was, else the yard.
-     *
-     * @return places by name of machine
-     */
-    public static Map<String, GeoPoint> ofMachines(PlanProblem problem) {
+    /** Where a machine sets out from: where its work goes on, else where it was, else the yard. */
+    public static Function<Machine, GeoPoint> ofMachines(PlanProblem problem) {
         Map<String, GeoPoint> places = new HashMap<>();
         for (Job job : problem.jobs()) {
             UnderWay.on(job, problem)
                     .ifPresent(machine -> places.putIfAbsent(machine.name(), job.arrival()));
         }
-        for (Machine machine : problem.crew().machines()) {
-            GeoPoint yard = machine.travel().start();
-            places.putIfAbsent(
-                    machine.name(), problem.standing().getOrDefault(machine.name(), yard));
-        }
-        return places;
+        problem.standing().forEach(places::putIfAbsent);
+        return machine -> places.getOrDefault(machine.name(), machine.travel().start());
     }
 
     /**
