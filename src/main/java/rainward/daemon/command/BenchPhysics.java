@@ -52,17 +52,11 @@ public final class BenchPhysics implements Callable<Integer> {
         if (most < 1) {
             throw Refusal.badInput("--most is " + most + ", must be 1 or more.");
         }
-        spec.commandLine().getOut().println(here ? measured() : inAProcessOfItsOwn());
+        String figures = here
+                ? measured()
+                : OwnProcess.measured(json, "bench", "physics", "--most", String.valueOf(most));
+        spec.commandLine().getOut().println(figures);
         return 0;
-    }
-
-    private String inAProcessOfItsOwn() throws IOException, InterruptedException {
-        List<String> words = new ArrayList<>(
-                List.of("bench", "physics", "--here", "--most", String.valueOf(most)));
-        if (json) {
-            words.add("--json");
-        }
-        return OwnProcess.said(OwnProcess.AS_PACKAGED, words);
     }
 
     private String measured() {

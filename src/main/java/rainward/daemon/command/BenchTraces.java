@@ -1,11 +1,8 @@
 package rainward.daemon.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,17 +43,9 @@ final class BenchTraces implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
-        PrintWriter out = spec.commandLine().getOut();
-        out.println(here ? measured() : inAProcessOfItsOwn());
+        String figures = here ? measured() : OwnProcess.measured(json, "bench", "traces");
+        spec.commandLine().getOut().println(figures);
         return 0;
-    }
-
-    private String inAProcessOfItsOwn() throws IOException, InterruptedException {
-        List<String> words = new ArrayList<>(List.of("bench", "traces", "--here"));
-        if (json) {
-            words.add("--json");
-        }
-        return OwnProcess.said(OwnProcess.AS_PACKAGED, words);
     }
 
     private String measured() {

@@ -13,7 +13,7 @@ final class OwnProcess {
      * Heap and collector of the service as it is packaged. A large heap is walked through for the
      * first time for many rounds, and each page first touched costs the system's time, not ours.
      */
-    static final List<String> AS_PACKAGED = List.of("-Xmx320m", "-XX:+UseSerialGC");
+    private static final List<String> AS_PACKAGED = List.of("-Xmx320m", "-XX:+UseSerialGC");
 
     private OwnProcess() {}
 
@@ -32,10 +32,19 @@ final class OwnProcess {
         return new ProcessBuilder(all).redirectErrorStream(true).start();
     }
 
-    /** What it said, once it has ended well. */
-    static String said(List<String> machine, List<String> words)
-            throws IOException, InterruptedException {
-        Process process = start(machine, words);
+    /**
+     * What a benchmark said that measures in such a process, where it is told {@code --here}.
+     *
+     * @param json whether it is to print JSON
+     * @param words of the command
+     */
+    static String measured(boolean json, String... words) throws IOException, InterruptedException {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.add("--here");
+        if (json) {
+            all.add("--json");
+        }
+        Process process = start(AS_PACKAGED, all);
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         if (process.waitFor() != 0) {
             throw Refusal.badInput("It could not be measured: " + said.strip());
