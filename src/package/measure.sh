@@ -26,7 +26,7 @@ began=$(now_ms)
 "$@" run --home "$HOME_DIR" > "$HOME_DIR/out" 2>&1 &
 service=$!
 until grep -q '^Ready' "$HOME_DIR/out"; do
-    kill -0 "$service" || { cat "$HOME_DIR/out"; exit 1; }
+    kill -0 "$service" 2> /dev/null || { cat "$HOME_DIR/out"; exit 1; }
     sleep 0.02
 done
 echo "start to ready      $(($(now_ms) - began)) ms"

@@ -1,3 +1,5 @@
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
@@ -20,12 +22,8 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Packaging {
 
-    /** Told by jdeps, and what is found by name only: elliptic curves, name service, zip files. */
-    private static final String MODULES = String.join(
-            ",",
-            "java.base,java.compiler,java.desktop,java.instrument,java.logging,java.management",
-            "java.naming,java.rmi,java.security.jgss,java.security.sasl,java.sql,java.xml",
-            "jdk.crypto.ec,jdk.httpserver,jdk.net,jdk.unsupported,jdk.zipfs");
+    /** Found by name only, so that jdeps does not see it: elliptic curves, sockets, zip files. */
+    private static final String BY_NAME = "jdk.crypto.ec,jdk.net,jdk.zipfs";
 
     /** Small and quiet: one collector thread, no more heap than a farm needs. */
     private static final List<String> JVM = List.of(
@@ -76,6 +74,26 @@ public final class Packaging {
         return system().equals("windows") ? "Rainward" : "rainward";
     }
 
+    /** What the program uses of the runtime; a list by hand was short of a module one day. */
+    private String modules() throws IOException, InterruptedException {
+        List<String> command = List.of(
+                tool("jdeps"),
+                "--ignore-missing-deps",
+                "--multi-release",
+                "17",
+                "--print-module-deps",
+                target.resolve("rainward.jar").toString());
+        System.out.println("> " + String.join(" ", command));
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        String told = new String(process.getInputStream().readAllBytes(), UTF_8).strip();
+        if (process.waitFor() != 0) {
+            throw new IOException("jdeps ended with " + process.exitValue() + ": " + told);
+        }
+        return told + "," + BY_NAME;
+    }
+
     /** The program with its own runtime, in a folder. */
     private void image() throws IOException, InterruptedException {
         delete(image);
@@ -106,7 +124,7 @@ public final class Packaging {
                 "--main-jar",
                 "rainward.jar",
                 "--add-modules",
-                MODULES,
+                modules(),
                 "--jlink-options",
                 "--strip-debug --no-header-files --no-man-pages --generate-cds-archive",
                 "--dest",
@@ -170,7 +188,7 @@ public final class Packaging {
                 "java-options=" + option + "\njava-options=" + JVM.get(0));
     }
 
-    /** Starts the service, waits until it is ready, and stops it. */
+    /** Starts the service, waits until it is ready, and stops it; no package without that. */
     private static void once(Path bin, Path home) throws IOException, InterruptedException {
         // The demo's crew, with nobody to ask and a page that is in no one's way.
         Path settings = home.resolve("rainward.toml");
@@ -184,15 +202,20 @@ public final class Packaging {
                 .redirectErrorStream(true)
                 .start();
         BufferedReader said = service.inputReader();
+        boolean ready = false;
         for (String line = said.readLine(); line != null; line = said.readLine()) {
             System.out.println("  " + line);
             if (line.startsWith("Ready")) {
+                ready = true;
                 TimeUnit.SECONDS.sleep(5);
                 // Unlike the process itself, its handle leaves what it says readable.
                 service.toHandle().destroy();
             }
         }
         service.waitFor();
+        if (!ready) {
+            throw new IOException("the packaged service never got ready, see its words above");
+        }
     }
 
     /** The package that the host's own tools install. */
