@@ -28,6 +28,7 @@ public final class Packaging {
     /** Small and quiet: one collector thread, no more heap than a farm needs. */
     private static final List<String> JVM = List.of(
             "-Xmx320m",
+            "-Xms32m",
             "-Xss512k",
             "-XX:+UseSerialGC",
             "-XX:-UsePerfData",
@@ -51,13 +52,13 @@ public final class Packaging {
     }
 
     public static void main(String[] args) throws IOException, InterruptedException {
-        if (Runtime.version().feature() < 21) {
-            throw new IOException("packages are made with JDK 21 or newer, this is "
+        if (Runtime.version().feature() < 25) {
+            throw new IOException("packages are made with JDK 25 or newer, this is "
                     + Runtime.version() + "; the program itself runs on 17");
         }
         Packaging packaging = new Packaging(Path.of(args[0]).toAbsolutePath(), args[1]);
         packaging.image();
-        packaging.archive();
+        packaging.cache();
         packaging.wrap();
     }
 
@@ -151,8 +152,8 @@ public final class Packaging {
         };
     }
 
-    /** The classes that a start needs, read once and laid down as they lie in memory. */
-    private void archive() throws IOException, InterruptedException {
+    /** What a start needs, read and linked once and laid down as it lies in memory. */
+    private void cache() throws IOException, InterruptedException {
         Path home = target.resolve("package-training");
         delete(home);
         Path bin = root().resolve(
@@ -161,31 +162,39 @@ public final class Packaging {
                             case "macos" -> "MacOS/rainward";
                             default -> "bin/rainward";
                         });
-        // The archive holds for a jar of this time only, and installing gives it another; what
+        // The cache holds for a jar of this time only, and installing gives it another; what
         // is run after installing puts this one back.
         Files.setLastModifiedTime(app().resolve("rainward.jar"), JAR_TIME);
         run(List.of(bin.toString(), "demo", "--once", "--home", home.toString()));
-        // It runs as it will, but for the archive, which is written when it ends.
         Path settings = app().resolve(launcher() + ".cfg");
         String kept = Files.readString(settings);
-        Path archive = app().resolve("rainward.jsa");
-        Files.writeString(settings, with(kept, "-XX:ArchiveClassesAtExit=" + archive));
-        once(bin, home);
-        delete(home);
-        boolean written = Files.exists(archive);
+        Path seen = target.resolve("package-training.conf");
+        Files.deleteIfExists(seen);
         Files.writeString(
-                settings,
-                written ? with(kept, "-XX:SharedArchiveFile=$APPDIR/rainward.jsa") : kept);
-        if (!written) {
+                settings, with(kept, "-XX:AOTMode=record", "-XX:AOTConfiguration=" + seen));
+        once(bin, home);
+        boolean wrote = Files.exists(seen);
+        if (wrote) {
+            Files.writeString(
+                    settings,
+                    with(
+                            kept,
+                            "-XX:AOTMode=create",
+                            "-XX:AOTConfiguration=" + seen,
+                            "-XX:AOTCache=" + app().resolve("rainward.aot")));
+            run(List.of(bin.toString(), "--version"));
+        } else {
             // Windows ends a process without a word; it then starts a second later than it could.
-            System.out.println("No archive of classes was written: the start takes longer.");
+            System.out.println("What the start needs was not written down: it takes longer.");
         }
+        Files.writeString(settings, wrote ? with(kept, "-XX:AOTCache=$APPDIR/rainward.aot") : kept);
+        delete(home);
     }
 
-    private static String with(String settings, String option) {
+    private static String with(String settings, String... options) {
+        String first = "java-options=" + JVM.get(0);
         return settings.replace(
-                "java-options=" + JVM.get(0),
-                "java-options=" + option + "\njava-options=" + JVM.get(0));
+                first, "java-options=" + String.join("\njava-options=", options) + "\n" + first);
     }
 
     /** Starts the service, waits until it is ready, and stops it; no package without that. */

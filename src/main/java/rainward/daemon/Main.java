@@ -1,6 +1,7 @@
 package rainward.daemon;
 
 import java.time.InstantSource;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -62,8 +63,11 @@ import rainward.store.row.StoreException;
             "",
             "Names may be cut short while they stay clear. `rainward help COMMAND` tells the rest.",
             "Exit codes: 0 done; 1 the world stands in the way; 2 what was typed or set is wrong."
-        },
-        subcommands = {
+        })
+public final class Main implements Runnable {
+
+    /** In the order in which they are listed. */
+    private static final List<Class<?>> COMMANDS = List.of(
             DemoCommand.class,
             SetupCommand.class,
             CheckCommand.class,
@@ -103,12 +107,22 @@ import rainward.store.row.StoreException;
             ReplayCommand.class,
             VerifyCommand.class,
             BenchCommand.class,
-            HelpCommand.class
-        })
-public final class Main implements Runnable {
+            HelpCommand.class);
 
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args));
+        CommandLine.IFactory factory = new ByClock(InstantSource.system());
+        System.exit(commandLine(factory, asked(args)).execute(args));
+    }
+
+    /** To build all commands takes longer than most of them run, so only the one asked for is. */
+    private static List<Class<?>> asked(String[] args) {
+        return COMMANDS.stream()
+                .filter(type -> args.length > 0
+                        && type.getAnnotation(Command.class).name().equals(args[0]))
+                .findFirst()
+                .filter(type -> type != HelpCommand.class)
+                .<List<Class<?>>>map(List::of)
+                .orElse(COMMANDS);
     }
 
     static CommandLine commandLine() {
@@ -117,7 +131,12 @@ public final class Main implements Runnable {
 
     /** The commands, at work by another clock than the PC's. */
     static CommandLine commandLine(InstantSource clock) {
-        CommandLine line = new CommandLine(new Main(), new ByClock(clock));
+        return commandLine(new ByClock(clock), COMMANDS);
+    }
+
+    private static CommandLine commandLine(CommandLine.IFactory factory, List<Class<?>> commands) {
+        CommandLine line = new CommandLine(new Main(), factory);
+        commands.forEach(line::addSubcommand);
         line.setExecutionExceptionHandler((e, command, result) -> explained(e, command));
         line.getSubcommands().values().forEach(Main::answerHelp);
         return line;

@@ -13,7 +13,16 @@ public final class BundledLettering {
 
     private BundledLettering() {}
 
+    /** Read when they are first asked for: the service starts without, and most commands end so. */
+    private static final class Once {
+        static final Lettering LETTERS = fromFile();
+    }
+
     public static Lettering read() {
+        return Once.LETTERS;
+    }
+
+    private static Lettering fromFile() {
         try (InputStream in = BundledLettering.class.getResourceAsStream(OUTLINES)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its own file " + OUTLINES);

@@ -7,7 +7,9 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteJDBCLoader;
 import rainward.brief.post.Outbox;
+import rainward.store.row.StoreException;
 import rainward.store.row.Trouble;
 import rainward.weather.source.HostPauses;
 import rainward.weather.source.LastGoodCopies;
@@ -40,14 +42,33 @@ public final class Store implements AutoCloseable {
      * @throws StoreException with one sentence where that cannot be done
      */
     public static Store open(Path home) {
-        StoreFolder.prepare(home);
-        System.setProperty(
-                "org.sqlite.tmpdir",
-                StoreFolder.nativeParts(home).toAbsolutePath().toString());
+        layEngineInto(home);
         Path database = StoreFolder.database(home);
         SQLiteDataSource source = source(database);
         Schema.bringUpToDate(source, database);
         return new Store(pool(source));
+    }
+
+    /**
+     * Loads the engine, so that {@link #open} need not.
+     *
+     * @throws StoreException with one sentence where that cannot be done
+     */
+    public static void loadEngine(Path home) {
+        layEngineInto(home);
+        try {
+            SQLiteJDBCLoader.initialize();
+        } catch (Exception e) {
+            throw new StoreException(home + ": " + Trouble.words(e), e);
+        }
+    }
+
+    /** It lies in the jar and is laid into this folder, where nobody else can put another. */
+    private static void layEngineInto(Path home) {
+        StoreFolder.prepare(home);
+        System.setProperty(
+                "org.sqlite.tmpdir",
+                StoreFolder.nativeParts(home).toAbsolutePath().toString());
     }
 
     private static SQLiteDataSource source(Path database) {

@@ -13,7 +13,8 @@ final class OwnProcess {
      * Heap and collector of the service as it is packaged. A large heap is walked through for the
      * first time for many rounds, and each page first touched costs the system's time, not ours.
      */
-    private static final List<String> AS_PACKAGED = List.of("-Xmx320m", "-XX:+UseSerialGC");
+    private static final List<String> AS_PACKAGED =
+            List.of("-Xmx320m", "-Xms32m", "-XX:+UseSerialGC");
 
     private OwnProcess() {}
 

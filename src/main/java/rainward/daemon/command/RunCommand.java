@@ -12,6 +12,7 @@ import rainward.daemon.board.OpenBoard;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Logs;
 import rainward.daemon.office.Office;
+import rainward.daemon.service.HeadStart;
 import rainward.daemon.service.RunningService;
 import rainward.store.FolderLock;
 
@@ -41,6 +42,7 @@ public final class RunCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
         HomeFolder home = place.home().made();
+        HeadStart.begin(home.path());
         CountDownLatch told = new CountDownLatch(1);
         CountDownLatch ended = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(told, ended), "stop"));

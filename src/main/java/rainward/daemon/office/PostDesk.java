@@ -42,7 +42,6 @@ public final class PostDesk {
     private static final Duration HOOK_TIMEOUT = Duration.ofSeconds(30);
 
     private final Office office;
-    private final LetterMaker letters = new LetterMaker(BundledLettering.read());
     private final BriefDesk desk;
     private final Map<Outgoing.Channel, Courier> couriers;
 
@@ -139,7 +138,8 @@ public final class PostDesk {
                             new BriefInput.LastBrief(
                                     result.outlook().plan(), result.outlook().rain()));
             for (Recipient recipient : office.settings().mail().recipients()) {
-                letters.brief(brief, calendar, recipient)
+                letters()
+                        .brief(brief, calendar, recipient)
                         .ifPresent(l -> put(books, l, recipient, now));
             }
             return Optional.of(new Morning(brief, told));
@@ -184,7 +184,7 @@ public final class PostDesk {
                 new Alert.WindowNews(window, step(decision.step()), number),
                 decision.words());
         for (Recipient recipient : office.settings().mail().recipients()) {
-            put(books, letters.alert(alert, recipient), recipient, now);
+            put(books, letters().alert(alert, recipient), recipient, now);
         }
     }
 
@@ -220,7 +220,7 @@ public final class PostDesk {
                             turned.chain()),
                     why(turned));
             for (Recipient recipient : office.settings().mail().recipients()) {
-                put(books, letters.alert(alert, recipient), recipient, now);
+                put(books, letters().alert(alert, recipient), recipient, now);
             }
             return number;
         });
@@ -275,6 +275,10 @@ public final class PostDesk {
 
     /** The letter of a brief to somebody, for a look before it is sent. */
     public Optional<Letter> letter(Brief brief, WorkCalendar calendar, Recipient recipient) {
-        return letters.brief(brief, calendar, recipient);
+        return letters().brief(brief, calendar, recipient);
+    }
+
+    private static LetterMaker letters() {
+        return new LetterMaker(BundledLettering.read());
     }
 }
