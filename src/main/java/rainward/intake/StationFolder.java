@@ -24,7 +24,8 @@ import rainward.soil.verify.StationYear;
 import rainward.weather.climate.DailyWeather;
 
 /**
- * A folder of station files as CSV, one station a file, named after it; see {@link StationForm}.
+ * A folder of station files: CSV, one station a file, named after it ({@link StationForm}), or half
+ * hours ({@link HalfHourFile}).
  */
 public final class StationFolder {
 
@@ -51,14 +52,24 @@ public final class StationFolder {
         }
         try (Stream<Path> files = Files.list(folder)) {
             List<Path> tables =
-                    files.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
+                    files.filter(f -> isTable(f) || isHalfHours(f)).sorted().toList();
             if (tables.isEmpty()) {
-                throw new BadTableException(folder + " holds no station file (*.csv)");
+                throw new BadTableException(folder + " holds no station file (*.csv, or *.dat)");
             }
-            return tables.stream().map(StationFolder::station).toList();
+            return tables.stream()
+                    .map(f -> isTable(f) ? station(f) : HalfHourFile.read(f))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static boolean isTable(Path file) {
+        return file.toString().endsWith(".csv");
+    }
+
+    private static boolean isHalfHours(Path file) {
+        return file.toString().endsWith(".dat");
     }
 
     /**
