@@ -25,6 +25,7 @@ import rainward.weather.climate.TempRange;
  */
 final class HalfHourFile {
 
+    private static final String NAME = "Bondville 1998";
     private static final GeoPoint PLACE = new GeoPoint(40.01, -88.37);
     private static final LocalDate FIRST = LocalDate.of(1998, 1, 1);
     private static final int COLUMNS = 33;
@@ -92,8 +93,7 @@ final class HalfHourFile {
         for (int d = 0; d < rows.length / HALF_HOURS; d++) {
             days.add(day(d));
         }
-        String name = file.toAbsolutePath().getParent().getFileName().toString();
-        return new StationYear(name, PLACE, days);
+        return new StationYear(NAME, PLACE, days);
     }
 
     private StationDay day(int d) {

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -121,7 +122,7 @@ public final class StationFolder {
         return rows;
     }
 
-    private static List<StationDay> withoutGaps(TreeMap<LocalDate, StationDay> days) {
+    private static List<StationDay> withoutGaps(NavigableMap<LocalDate, StationDay> days) {
         return days.firstKey()
                 .datesUntil(days.lastKey().plusDays(1))
                 .map(day -> days.getOrDefault(day, unknown(day)))
