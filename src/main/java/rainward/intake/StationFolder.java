@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -24,7 +25,8 @@ import rainward.soil.verify.StationYear;
 import rainward.weather.climate.DailyWeather;
 
 /**
- * A folder of station files as CSV, one station a file, named after it; see {@link StationForm}.
+ * A folder of station files: CSV, one station a file, named after it ({@link StationForm}), or half
+ * hours ({@link HalfHourFile}).
  */
 public final class StationFolder {
 
@@ -51,14 +53,24 @@ public final class StationFolder {
         }
         try (Stream<Path> files = Files.list(folder)) {
             List<Path> tables =
-                    files.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
+                    files.filter(f -> isTable(f) || isHalfHours(f)).sorted().toList();
             if (tables.isEmpty()) {
-                throw new BadTableException(folder + " holds no station file (*.csv)");
+                throw new BadTableException(folder + " holds no station file (*.csv, or *.dat)");
             }
-            return tables.stream().map(StationFolder::station).toList();
+            return tables.stream()
+                    .map(f -> isTable(f) ? station(f) : HalfHourFile.read(f))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static boolean isTable(Path file) {
+        return file.toString().endsWith(".csv");
+    }
+
+    private static boolean isHalfHours(Path file) {
+        return file.toString().endsWith(".dat");
     }
 
     /**
@@ -110,7 +122,7 @@ public final class StationFolder {
         return rows;
     }
 
-    private static List<StationDay> withoutGaps(TreeMap<LocalDate, StationDay> days) {
+    private static List<StationDay> withoutGaps(NavigableMap<LocalDate, StationDay> days) {
         return days.firstKey()
                 .datesUntil(days.lastKey().plusDays(1))
                 .map(day -> days.getOrDefault(day, unknown(day)))

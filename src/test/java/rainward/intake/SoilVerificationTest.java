@@ -59,7 +59,8 @@ class SoilVerificationTest {
         assertThat(median.r()).isGreaterThan(median.bucketR());
         assertThat(median.ubRmse())
                 .isLessThan(median.bucketUbRmse())
-                .isLessThan(median.persistenceUbRmse());
+                .isLessThan(median.persistenceUbRmse())
+                .isLessThan(median.told().startPersistenceUbRmse());
         assertThat(median.told().dayUbRmse()).isLessThan(median.told().dayPersistenceUbRmse());
         assertThat(median.told().weekUbRmse()).isLessThan(median.persistenceUbRmse());
     }

@@ -3,6 +3,7 @@ package rainward.brief.picture;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.time.Duration;
 import java.time.Instant;
@@ -127,7 +128,10 @@ public final class FieldChart {
         return path;
     }
 
-    /** A dot on the curve at the next possible hour, with its chance beside it. */
+    /**
+     * A dot on the curve at the next possible hour, with its chance beside it on paper of its own,
+     * so that the curve of another mix does not run through the letters.
+     */
     private void nextSeeding(StandOutlook stand) {
         Instant next = panel.nextSeedAt();
         int hour = (int) Duration.between(stand.start(), next).toHours();
@@ -139,7 +143,13 @@ public final class FieldChart {
         double y = chanceY(chance);
         canvas.fill(new Ellipse2D.Double(x - 3, y - 3, 6, 6), Ink.LINE);
         double base = chance > 0.25 ? y + 14 : y - 8;
-        canvas.text(Math.round(100 * chance) + "% next", SMALL, x + 4, base);
+        String text = Math.round(100 * chance) + "% next";
+        double width = canvas.width(text, SMALL);
+        double left = Math.min(x + 4, RIGHT - width - 2);
+        canvas.fill(
+                new Rectangle2D.Double(left - 1, base - SMALL + 1, width + 2, SMALL + 1),
+                Ink.PAPER);
+        canvas.text(text, SMALL, left, base);
     }
 
     private void water() {

@@ -89,16 +89,23 @@ public final class RainChart {
         panel.likeliest().ifPresent(this::nameChance);
     }
 
-    /** The best chance stands beside its bar, on the side that has room. */
+    /**
+     * The best chance stands over its bar, where no other bar reaches; beside it where the bar
+     * leaves no room, on the side that has some.
+     */
     private void nameChance(Bar bar) {
         String text = Math.round(100 * bar.chance()) + "%";
         double y = CHANCE_BASE - bar.chance() * (CHANCE_BASE - CHANCE_TOP);
-        double base = Math.min(CHANCE_BASE - 3, Math.max(CHANCE_TOP + 8, y + 4));
-        double left = axis.x(bar.window().from()) - 3;
-        if (left - canvas.width(text, SMALL) > LEFT) {
-            canvas.textEndingAt(text, SMALL, left, base);
+        double from = axis.x(bar.window().from());
+        double to = axis.x(bar.window().to());
+        double half = canvas.width(text, SMALL) / 2;
+        if (y - CHANCE_TOP > SMALL + 3) {
+            double middle = Math.max(LEFT + half, Math.min(RIGHT - half, (from + to) / 2));
+            canvas.textAround(text, SMALL, middle, y - 3);
+        } else if (from - 3 - 2 * half > LEFT) {
+            canvas.textEndingAt(text, SMALL, from - 3, CHANCE_TOP + SMALL);
         } else {
-            canvas.text(text, SMALL, axis.x(bar.window().to()) + 3, base);
+            canvas.text(text, SMALL, to + 3, CHANCE_TOP + SMALL);
         }
     }
 

@@ -68,9 +68,13 @@ public final class VerifyCommand implements Runnable {
             description = {
                 "Run the soil column at every station of a folder and compare it with the sensors.",
                 "",
-                "Station files are daily CSV in the form of the US Climate Reference Network. The",
-                "column sees the weather of the file and one loam for all, never the sensor.",
-                "Figures are of May to September at 5 cm: water in m3/m3, temperature in C."
+                "Station files are daily CSV in the form of the US Climate Reference Network, or",
+                "half hours of the NOAA land-surface test case (*.dat), taken by the day. The",
+                "column sees the weather of the file, one loam and short grass for all, never the",
+                "sensor. Figures are of May to September at 5 cm: water in m3/m3, temperature in C.",
+                "",
+                "Kept: ubRMSE where the sensor's value of the season's start, of a week ago or of",
+                "yesterday stands for today. Told day: yesterday's value and the column's change."
             })
     public static final class Soil extends Trial {
 
@@ -99,7 +103,10 @@ public final class VerifyCommand implements Runnable {
                     "bias",
                     "bucket r",
                     "bucket ubRMSE",
-                    "week before",
+                    "start kept",
+                    "week kept",
+                    "day kept",
+                    "told day",
                     "soil temp",
                     "station"));
             report.stations().forEach(figures -> rows.add(row(figures)));
@@ -124,7 +131,10 @@ public final class VerifyCommand implements Runnable {
                     number("%+.3f", f.bias()),
                     number("%.2f", f.bucketR()),
                     number("%.3f", f.bucketUbRmse()),
+                    number("%.3f", f.told().startPersistenceUbRmse()),
                     number("%.3f", f.persistenceUbRmse()),
+                    number("%.3f", f.told().dayPersistenceUbRmse()),
+                    number("%.3f", f.told().dayUbRmse()),
                     number("%.1f", f.soilTempRmseC()),
                     f.station());
         }

@@ -10,6 +10,7 @@ import rainward.soil.heat.SurfaceHeat;
 import rainward.soil.property.Layers;
 import rainward.soil.water.Infiltration;
 import rainward.soil.water.RainHour;
+import rainward.soil.water.Traverse;
 import rainward.soil.water.WaterColumn;
 import rainward.weather.past.ObservedWeather;
 import rainward.weather.sky.HourlyAir;
@@ -80,7 +81,7 @@ public final class ColumnStep {
         double dim = 1 - SurfaceHeat.throughCloud(1) / through;
         double perMm = dim / OVERCAST_MM;
         for (int i = 0; i < rain.length; i++) {
-            shade[i] = 1 - Math.min(dim, perMm * rain[i]);
+            shade[i] = 1 - Traverse.lesser(dim, perMm * rain[i]);
         }
         double reference = to.sun().referenceEvapotranspirationMm()[hour];
         water.hour(new RainHour(rain, to.peak30MmPerH()[hour]), reference, shade);

@@ -25,6 +25,7 @@ public final class RunRecorder {
     private final double[][] surfaceTempC;
     private final double[] wiltingMm;
     private final double[] worked;
+    private final double[] tooWet;
     private final int[] traceNumbers;
 
     /** Traces that are dry down to the layer looked at. */
@@ -40,13 +41,14 @@ public final class RunRecorder {
         this.dryFrontCm = new double[hours][];
         this.runoffMm = new double[hours][];
         this.none = new double[n];
-        this.workable = new boolean[hours][n];
-        this.surfaceTempC = new double[hours][n];
+        this.workable = new boolean[hours][];
+        this.surfaceTempC = new double[hours][];
         this.wiltingMm = new double[step.layers.count()];
         for (int l = 0; l < wiltingMm.length; l++) {
             wiltingMm[l] = step.layers.wiltingWetness() * step.layers.poreMm[l];
         }
         this.worked = new double[n];
+        this.tooWet = new double[n];
         this.traceNumbers = IntStream.range(0, n).toArray();
         this.dry = new int[n];
     }
@@ -64,8 +66,9 @@ public final class RunRecorder {
         runoffMm[hour] = step.water.infiltration().ranOff()
                 ? step.water.infiltration().runoffMm.clone()
                 : none;
-        System.arraycopy(step.heat.surfaceTempC, 0, surfaceTempC[hour], 0, n);
+        surfaceTempC[hour] = step.heat.surfaceTempC.clone();
         dryFrontCm[hour] = dryFront();
+        workable[hour] = new boolean[n];
         recordWork(workable[hour]);
     }
 
@@ -127,13 +130,13 @@ public final class RunRecorder {
             addLayer(l);
         }
         for (int i = 0; i < fit.length; i++) {
-            fit[i] = worked[i] <= workableMm;
+            tooWet[i] = worked[i] - workableMm;
         }
         for (; l < layers.count() && layers.bottomCm(l) <= CARRYING_CM; l++) {
             addLayer(l);
         }
         for (int i = 0; i < fit.length; i++) {
-            fit[i] &= worked[i] <= trafficableMm;
+            fit[i] = tooWet[i] <= 0 && worked[i] <= trafficableMm;
         }
     }
 

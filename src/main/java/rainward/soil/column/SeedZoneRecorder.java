@@ -12,29 +12,34 @@ public final class SeedZoneRecorder {
     private final double[][] potentialMpa;
     private final double[][] waterFraction;
     private final double[][] tempC;
+    private final int traces;
 
     public SeedZoneRecorder(ColumnStep step, double depthCm, int hours) {
         this.depthCm = depthCm;
         this.depth = new DepthReader(step, depthCm);
         this.tension = new TensionTable(step.layers);
-        this.potentialMpa = new double[hours][step.traces];
-        this.waterFraction = new double[hours][step.traces];
-        this.tempC = new double[hours][step.traces];
+        this.potentialMpa = new double[hours][];
+        this.waterFraction = new double[hours][];
+        this.tempC = new double[hours][];
+        this.traces = step.traces;
     }
 
     public void record(int hour) {
-        double[] fraction = waterFraction[hour];
+        double[] fraction = new double[traces];
         for (int i = 0; i < fraction.length; i++) {
             fraction[i] = depth.waterFraction(i);
         }
-        double[] temp = tempC[hour];
+        waterFraction[hour] = fraction;
+        double[] temp = new double[traces];
         for (int i = 0; i < temp.length; i++) {
             temp[i] = depth.tempC(i);
         }
-        double[] potential = potentialMpa[hour];
+        tempC[hour] = temp;
+        double[] potential = new double[traces];
         for (int i = 0; i < potential.length; i++) {
             potential[i] = tension.potentialMpa(depth.wetness(i));
         }
+        potentialMpa[hour] = potential;
     }
 
     public SoilRun.SeedZone zone(RunRecorder surface) {

@@ -68,6 +68,8 @@ public final class HeatColumn {
     private final double[] conductivity;
     private final double[] capacity;
     private final double[] part;
+    private final double[] own;
+    private final double[] fromAbove;
     private double meanTempC;
     private double meanTopMm;
 
@@ -90,6 +92,8 @@ public final class HeatColumn {
         this.conductivity = new double[count];
         this.capacity = new double[count];
         this.part = new double[count];
+        this.own = new double[count];
+        this.fromAbove = new double[count];
     }
 
     /**
@@ -210,7 +214,7 @@ public final class HeatColumn {
         double[] wet = water.waterMm[0];
         double[] soil = water.soilEvaporationMm;
         for (int i = 0; i < top.length; i++) {
-            double taken = 1 - Math.max(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
+            double taken = 1 - Traverse.greater(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
             double lit = shade[i] * (leafSun + bareSun * taken);
             top[i] = heat * top[i] + steady + lit - fromBare * soil[i];
         }
@@ -231,15 +235,44 @@ public final class HeatColumn {
             double down = l == last ? 0 : between(l);
             double per = 1 / (capacity[l] + down + up * (l == 0 ? 1 : 1 - part[l - 1]));
             part[l] = down * per;
-            if (l == 0) {
-                Traverse.scale(tempC[0], per);
-            } else {
-                Traverse.blend(tempC[l], capacity[l] * per, tempC[l - 1], up * per);
-            }
+            own[l] = l == 0 ? per : capacity[l] * per;
+            fromAbove[l] = l == 0 ? 0 : up * per;
             up = down;
         }
-        for (int l = last - 1; l >= 0; l--) {
-            Traverse.blend(tempC[l], 1, tempC[l + 1], part[l]);
+        for (int l = 0; l < last; l += 2) {
+            downTwo(l);
+        }
+        for (int l = last - 1; l > 0; l -= 2) {
+            upTwo(l);
+        }
+        Traverse.blend(tempC[0], 1, tempC[1], part[0]);
+    }
+
+    private void downTwo(int l) {
+        double[] above = tempC[Math.max(0, l - 1)];
+        double[] here = tempC[l];
+        double[] below = tempC[l + 1];
+        double own0 = own[l];
+        double own1 = own[l + 1];
+        double from0 = fromAbove[l];
+        double from1 = fromAbove[l + 1];
+        for (int i = 0; i < here.length; i++) {
+            double t = here[i] * own0 + above[i] * from0;
+            here[i] = t;
+            below[i] = below[i] * own1 + t * from1;
+        }
+    }
+
+    private void upTwo(int l) {
+        double[] above = tempC[l - 1];
+        double[] here = tempC[l];
+        double[] below = tempC[l + 1];
+        double partHere = part[l];
+        double partAbove = part[l - 1];
+        for (int i = 0; i < here.length; i++) {
+            double t = here[i] + below[i] * partHere;
+            here[i] = t;
+            above[i] = above[i] + t * partAbove;
         }
     }
 
@@ -262,7 +295,7 @@ public final class HeatColumn {
         double[] wet = water.waterMm[0];
         double[] soil = water.soilEvaporationMm;
         for (int i = 0; i < skin.length; i++) {
-            double taken = 1 - Math.max(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
+            double taken = 1 - Traverse.greater(WET_ALBEDO, DRY_ALBEDO - perMm * wet[i]);
             skin[i] = share * top[i] + steady + sun * shade[i] * taken - latent * soil[i];
         }
     }

@@ -42,14 +42,20 @@ public record SoilReport(List<Figures> stations, Figures median, Wetting wetting
             Told told) {}
 
     /**
-     * Like for like: persistence carries a sensor value forward, the column adds its own change to
-     * it.
+     * Like for like by the lead: persistence carries a sensor value forward, the column adds its
+     * own change to it.
      *
+     * @param startPersistenceUbRmse the first value of the season for all of it: as long without a
+     *     reading as the column is [m3/m3]
      * @param dayPersistenceUbRmse yesterday's value for today [m3/m3]
      * @param dayUbRmse yesterday's value with the column's change since [m3/m3]
      * @param weekUbRmse last week's value with the column's change since [m3/m3]
      */
-    public record Told(double dayPersistenceUbRmse, double dayUbRmse, double weekUbRmse) {}
+    public record Told(
+            double startPersistenceUbRmse,
+            double dayPersistenceUbRmse,
+            double dayUbRmse,
+            double weekUbRmse) {}
 
     /**
      * Rains of 10 mm or more after four days of less than 1 mm each.

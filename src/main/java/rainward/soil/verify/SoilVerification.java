@@ -53,6 +53,7 @@ public final class SoilVerification {
                 median(all, SoilReport.Figures::persistenceUbRmse),
                 median(all, SoilReport.Figures::soilTempRmseC),
                 new SoilReport.Told(
+                        median(all, f -> f.told().startPersistenceUbRmse()),
                         median(all, f -> f.told().dayPersistenceUbRmse()),
                         median(all, f -> f.told().dayUbRmse()),
                         median(all, f -> f.told().weekUbRmse())));

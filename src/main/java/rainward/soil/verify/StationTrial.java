@@ -90,9 +90,22 @@ final class StationTrial {
                 Agreement.of(carried(WEEK, 0), moisture).unbiasedRmse(),
                 Agreement.of(columnWarmth, warmth).rmse(),
                 new SoilReport.Told(
+                        Agreement.of(fromTheStart(), moisture).unbiasedRmse(),
                         Agreement.of(carried(1, 0), moisture).unbiasedRmse(),
                         Agreement.of(carried(1, 1), moisture).unbiasedRmse(),
                         Agreement.of(carried(WEEK, 1), moisture).unbiasedRmse()));
+    }
+
+    /** The first value that the sensor tells, for all days. */
+    private double[] fromTheStart() {
+        double[] values = new double[moisture.length];
+        Arrays.fill(
+                values,
+                Arrays.stream(moisture)
+                        .filter(m -> !Double.isNaN(m))
+                        .findFirst()
+                        .orElse(0));
+        return values;
     }
 
     /** The sensor's value some days ago, with a share of the column's change since. */

@@ -57,7 +57,8 @@ public final class Infiltration {
     /** Went from wet leaves into the air in the hour [mm]. */
     public final double[] leafEvaporationMm;
 
-    private final double[] through;
+    private final double[] dripping;
+    private double[] through;
     private final int[] wet;
     private int wetCount;
     private boolean ranOff;
@@ -77,7 +78,8 @@ public final class Infiltration {
         this.goneInMm = new double[traces];
         this.runoffMm = new double[traces];
         this.leafEvaporationMm = new double[traces];
-        this.through = new double[traces];
+        this.dripping = new double[traces];
+        this.through = dripping;
         this.wet = new int[traces + 1];
     }
 
@@ -148,10 +150,12 @@ public final class Infiltration {
     }
 
     private void passLeaves(double[] rainMm, double[] demand) {
-        System.arraycopy(rainMm, 0, through, 0, through.length);
         if (leavesMm == 0) {
+            through = rainMm;
             return;
         }
+        System.arraycopy(rainMm, 0, dripping, 0, dripping.length);
+        through = dripping;
         double held = leavesMm;
         double[] leaf = leafMm;
         double[] falls = through;

@@ -75,9 +75,10 @@ final class SoilEvaporation {
         }
         lookForDry(waterMm);
         for (int i = 0; i < wanted.length; i++) {
-            double delivered = Math.min(1, moist[i] * perStageTwo);
+            double delivered = Traverse.lesser(1, moist[i] * perStageTwo);
             double passed = 1 / (1 + perDryMm * dryMm[i]);
-            wanted[i] = demandMm * shade[i] * Math.min(delivered, passed) / (moist[i] + 1e-9);
+            wanted[i] =
+                    demandMm * shade[i] * Traverse.lesser(delivered, passed) / (moist[i] + 1e-9);
         }
         for (int l = 0; l < count; l++) {
             take(l, waterMm[l]);
@@ -91,7 +92,7 @@ final class SoilEvaporation {
         double share = shares[layer];
         double[] drawn = draw[layer];
         for (int i = 0; i < water.length; i++) {
-            double part = Math.max(0, Math.min(share, perMm * (water[i] - airDry)));
+            double part = Traverse.positive(Traverse.lesser(share, perMm * (water[i] - airDry)));
             drawn[i] = part;
             moist[i] += part;
         }
@@ -120,7 +121,7 @@ final class SoilEvaporation {
         double perDry = 1 / (layers.wiltingWetness() * layers.poreMm[layer] - airDry);
         double thicknessMm = layers.thicknessMm[layer];
         for (int i = 0; i < water.length; i++) {
-            double here = Math.max(0, Math.min(1, 1 - (water[i] - airDry) * perDry));
+            double here = Traverse.positive(1 - Traverse.positive((water[i] - airDry) * perDry));
             double dry = dryAbove[i] * here;
             dryAbove[i] = dry;
             dryMm[i] += thicknessMm * dry;
@@ -136,8 +137,8 @@ final class SoilEvaporation {
         double airDry = airDryMm(layer);
         double[] drawn = draw[layer];
         for (int i = 0; i < water.length; i++) {
-            double held = Math.max(0, water[i] - airDry);
-            double taken = Math.min(held, wanted[i] * drawn[i]);
+            double held = Traverse.positive(water[i] - airDry);
+            double taken = Traverse.lesser(held, wanted[i] * drawn[i]);
             water[i] -= taken;
             takenMm[i] += taken;
         }

@@ -38,6 +38,25 @@ public final class Traverse {
         return (rest + ((a + b) + (c + d)) + ((e + f) + (g + h))) / values.length;
     }
 
+    /**
+     * The greater of zero and a number, exact and without a branch: half of the sum of it and its
+     * amount. Where loops vectorise that is three operations; {@link Math#max(double, double)}
+     * takes three times as many, since it looks for NaN and for the sign of zero.
+     */
+    public static double positive(double value) {
+        return 0.5 * (value + Math.abs(value));
+    }
+
+    /** The lesser of two numbers to rounding, by {@link #positive}. */
+    public static double lesser(double one, double other) {
+        return one - positive(one - other);
+    }
+
+    /** The greater of two numbers to rounding, by {@link #positive}. */
+    public static double greater(double one, double other) {
+        return one + positive(other - one);
+    }
+
     public static void scale(double[] values, double factor) {
         for (int i = 0; i < values.length; i++) {
             values[i] *= factor;

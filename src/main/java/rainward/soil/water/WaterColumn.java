@@ -127,11 +127,13 @@ public final class WaterColumn {
      * @param shade share of it that each trace asks for, 0 to 1
      */
     public void hour(RainHour rain, double referenceMm, double[] shade) {
-        double plants = referenceMm * plantDemandShare;
-        for (int i = 0; i < traces; i++) {
-            demand[i] = plants * shade[i];
+        if (plantDemandShare > 0) {
+            double plants = referenceMm * plantDemandShare;
+            for (int i = 0; i < traces; i++) {
+                demand[i] = plants * shade[i];
+            }
+            Arrays.fill(transpiredMm, 0);
         }
-        Arrays.fill(transpiredMm, 0);
         infiltration.hour(rain, waterMm, demand, inflow);
         evaporation.hour(referenceMm * soilDemandShare, shade, waterMm);
         if (plantDemandShare > 0) {
@@ -164,7 +166,11 @@ public final class WaterColumn {
             eliminate(l);
         }
         eliminateBottom(last);
-        for (int l = last - 1; l >= 0; l--) {
+        int l = last - 1;
+        for (; l > 0; l -= 2) {
+            substituteTwo(l);
+        }
+        if (l == 0) {
             substitute(l);
         }
     }
@@ -227,7 +233,7 @@ public final class WaterColumn {
         double[] in = inflow;
         for (int i = 0; i < water.length; i++) {
             double w = water[i] + in[i];
-            double surplus = Math.max(0, w - pore);
+            double surplus = Traverse.positive(w - pore);
             water[i] = w - surplus;
             in[i] = surplus;
         }
@@ -248,7 +254,7 @@ public final class WaterColumn {
             double h2 = half[i] * half[i];
             double k = k1 * h2 * h2 * water[i];
             double slow = k * (1 + b * k) / (1 + k * (c + d * k));
-            double loss = Math.max(slow, part * (water[i] - capacity));
+            double loss = Traverse.greater(slow, part * (water[i] - capacity));
             water[i] -= loss;
             in[i] += loss;
         }
@@ -335,6 +341,23 @@ public final class WaterColumn {
         for (int i = 0; i < water.length; i++) {
             double wet = (water[i] + up[i] * wetAbove[i]) / (pore + up[i] * (1 - partAbove[i]));
             water[i] = wet * pore;
+        }
+    }
+
+    /** A layer and the one above it in one pass. */
+    private void substituteTwo(int layer) {
+        double pore = layers.poreMm[layer];
+        double poreAbove = layers.poreMm[layer - 1];
+        double perPoreBelow = 1 / layers.poreMm[layer + 1];
+        double[] above = waterMm[layer - 1];
+        double[] water = waterMm[layer];
+        double[] below = waterMm[layer + 1];
+        double[] partAbove = share[layer - 1];
+        double[] part = share[layer];
+        for (int i = 0; i < water.length; i++) {
+            double wet = water[i] + part[i] * below[i] * perPoreBelow;
+            water[i] = wet * pore;
+            above[i] = (above[i] + partAbove[i] * wet) * poreAbove;
         }
     }
 

@@ -20,6 +20,7 @@ public final class TraceColumns {
     private final StepGrid grid;
     private final StepMeans means;
     private final double perContact;
+    private final Bursts bursts;
     private final Column[] columns;
 
     public TraceColumns(StandCase question, SurfaceDamage damage, StepGrid grid) {
@@ -28,6 +29,7 @@ public final class TraceColumns {
         this.grid = grid;
         means = new StepMeans(question, grid);
         perContact = 1 / SeedPlacement.contact(question.conditions());
+        bursts = new Bursts();
         columns = new Column[WIDTH];
         Arrays.setAll(columns, i -> new Column(grid.steps()));
     }
@@ -43,9 +45,8 @@ public final class TraceColumns {
         for (int i = 0; i < count; i++) {
             columns[i].load(first + i);
         }
-        int hours = Math.min(question.traces().hours(), grid.hour(grid.steps()));
-        for (int hour = 0; hour < hours; hour++) {
-            loadRain(hour, first, count);
+        for (int i = 0; i < count; i++) {
+            bursts.fall(first + i, columns[i]);
         }
         question.later().ifPresent(later -> {
             for (int i = 0; i < count; i++) {
@@ -67,12 +68,48 @@ public final class TraceColumns {
         }
     }
 
-    private void loadRain(int hour, int first, int count) {
-        double[] peak = question.traces().peak30MmPerH()[hour];
-        for (int i = 0; i < count; i++) {
-            if (peak[first + i] > GENTLE_MM_PER_H) {
-                double rainMm = question.traces().rainMm()[hour][first + i];
-                columns[i].burst(hour / grid.stepHours(), rainMm, peak[first + i]);
+    /**
+     * The hard hours of each trace as a chain: weather is looked through once, hour by hour as it
+     * lies in memory, and few hours are kept.
+     */
+    private final class Bursts {
+        private static final int END = -1;
+        private final int[] firstOf = new int[question.traces().count()];
+        private int[] hourOf = new int[64];
+        private int[] nextOf = new int[64];
+        private int count;
+
+        /** From the last hour to the first, so that each chain runs forward in time. */
+        Bursts() {
+            Arrays.fill(firstOf, END);
+            int hours = Math.min(question.traces().hours(), grid.hour(grid.steps()));
+            for (int hour = hours - 1; hour >= 0; hour--) {
+                double[] peak = question.traces().peak30MmPerH()[hour];
+                for (int trace = 0; trace < peak.length; trace++) {
+                    if (peak[trace] > GENTLE_MM_PER_H) {
+                        keep(trace, hour);
+                    }
+                }
+            }
+        }
+
+        private void keep(int trace, int hour) {
+            if (count == hourOf.length) {
+                hourOf = Arrays.copyOf(hourOf, 2 * count);
+                nextOf = Arrays.copyOf(nextOf, 2 * count);
+            }
+            hourOf[count] = hour;
+            nextOf[count] = firstOf[trace];
+            firstOf[trace] = count++;
+        }
+
+        void fall(int trace, Column column) {
+            for (int at = firstOf[trace]; at != END; at = nextOf[at]) {
+                int hour = hourOf[at];
+                column.burst(
+                        hour / grid.stepHours(),
+                        question.traces().rainMm()[hour][trace],
+                        question.traces().peak30MmPerH()[hour][trace]);
             }
         }
     }

@@ -93,6 +93,21 @@ class FieldChartTest {
         assertThat(rows(unsure, MIDDLE_X, 198, 264, Ink.RANGE).length).isGreaterThan(4 * narrow);
     }
 
+    /** The second curve lies at 0.1, so the name of a chance of 0.3 stands where it runs. */
+    @Test
+    void theCurveOfAnotherMixDoesNotCrossTheNameOfTheNextChance() {
+        BufferedImage image = draw(panel(0.3, 0, new Figures.Range(0.1, 0.2, 0.25)));
+
+        int besideName = (int) IntStream.range(2 * 44, 2 * 72)
+                .filter(x -> rows(image, x, 90, 97, Ink.CHANCE).length > 0)
+                .count();
+        int furtherOn = (int) IntStream.range(2 * 144, 2 * 172)
+                .filter(x -> rows(image, x, 90, 97, Ink.CHANCE).length > 0)
+                .count();
+        assertThat(furtherOn).isPositive();
+        assertThat(besideName).isZero();
+    }
+
     /** Inks differ in grey by enough to be told apart without colour. */
     @Test
     void lineBandAndPaperDifferInLightness() {

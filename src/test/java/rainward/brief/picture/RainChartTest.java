@@ -79,6 +79,27 @@ class RainChartTest {
         assertThat(small).isPositive();
     }
 
+    /** A bar before the best one is as good as bare of letters: the name stands over its own. */
+    @Test
+    void theNameOfTheBestChanceLeavesTheBarsBesideItBare() {
+        List<Bar> bars = new ArrayList<>();
+        for (int i = 0; i < 16; i++) {
+            Instant from = START.plus(Duration.ofHours(6L * i));
+            double chance = i == 8 ? 0.4 : i == 7 ? 0.38 : 0;
+            bars.add(new Bar(new Window(from, from.plus(Duration.ofHours(6))), chance, 0, 0, 0));
+        }
+        BufferedImage named = draw(new RainPanel("Mill Pond", bars, List.of()));
+
+        double width = (RainChart.WIDTH - 6.0 - 34) / 16;
+        int inBarBefore = (int) Math.round(2 * (34 + 7.4 * width));
+        assertThat(dots(named, inBarBefore, Ink.CHANCE)).isBetween(36L, 42L);
+        assertThat(IntStream.range(2 * 53, 2 * 71)
+                        .mapToObj(y -> named.getRGB(inBarBefore, y) & 0xFFFFFF)
+                        .distinct()
+                        .count())
+                .isEqualTo(1);
+    }
+
     @Test
     void seedingIsSolidAndOtherWorkIsStripedAtItsHours() {
         Window hours =
