@@ -128,7 +128,8 @@ final class Moves {
         } else if (kin && kind < SWAP_SHARE + VISIT_SHARE) {
             visit(a, b, low, high);
         } else {
-            int length = kind < SWAP_SHARE + VISIT_SHARE + RUN_SHARE ? 2 + random.nextInt(LONGEST_RUN - 1) : 1;
+            boolean run = kind < SWAP_SHARE + VISIT_SHARE + RUN_SHARE;
+            int length = run ? 2 + random.nextInt(LONGEST_RUN - 1) : 1;
             shift(a, b, Math.min(length, Math.abs(a - b)));
         }
     }

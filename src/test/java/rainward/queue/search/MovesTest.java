@@ -87,7 +87,7 @@ class MovesTest {
         }
     }
 
-    /** The three fields of the last place come first of those that are not pinned, as they stand. */
+    /** The three fields of the last place come first of those that are not pinned. */
     @Test
     void allFieldsOfAVisitGoElsewhereTogether() {
         int[] wanted = {0, 1, 2, 9, 10, 11, 3, 4, 5, 6, 7, 8};
