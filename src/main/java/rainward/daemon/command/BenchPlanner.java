@@ -32,7 +32,7 @@ import rainward.queue.search.Effort;
             "Best and bound come from a file in the program, which says how they were found;",
             "no plan can exceed the bound. Milliseconds are those of one processor core at work,",
             "after a search that only warms the program up. It takes half a minute; --large takes",
-            "one more, and --find a few seconds a day beside the search."
+            "one more, and --find a quarter of a minute a day beside the search."
         })
 final class BenchPlanner implements Callable<Integer> {
 

@@ -1,6 +1,7 @@
 package rainward.queue.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,7 +11,8 @@ import rainward.queue.shop.Task;
 
 /**
  * The best way of one machine through minutes and places at given prices of stages: it may wait,
- * drive, or do any stage of the place where it stands, even one that it has done already.
+ * drive, or do any stage of the place where it stands, even one that it has done already, but not
+ * the same one twice in a row.
  */
 final class MachineRoute {
 
@@ -22,8 +24,7 @@ final class MachineRoute {
     private final double drivingPrice;
     private final int startSite;
     private final int start;
-    private final double[][] best;
-    private final int[][] choice;
+    private final Onward[] onward;
     private final int[] hour;
 
     private MachineRoute(
@@ -48,8 +49,8 @@ final class MachineRoute {
         }
         drivingPrice = shop.prices().drivingPerMinute();
         start = minutes.notBefore(shop.now());
-        best = new double[sites.size()][minutes.count() + 1];
-        choice = new int[sites.size()][minutes.count() + 1];
+        onward = new Onward[sites.size()];
+        Arrays.setAll(onward, s -> new Onward(minutes.count()));
         hour = new int[minutes.count()];
         for (int i = 0; i < hour.length; i++) {
             hour[i] = minutes.minute(i) / 60;
@@ -115,29 +116,25 @@ final class MachineRoute {
                 drive(s, i);
             }
         }
-        return start < n ? best[startSite][start] : 0;
+        return start < n ? onward[startSite].value(0, start) : 0;
     }
 
     private void work(int s, int i, StagePrices prices) {
-        double most = best[s][i + 1];
-        int what = WAIT;
-        StageWays[] here = ways[s];
-        for (int w = 0; w < here.length; w++) {
-            int free = here[w].free()[i];
+        Onward here = onward[s];
+        here.pass(i, WAIT);
+        for (int w = 0; w < ways[s].length; w++) {
+            StageWays way = ways[s][w];
+            int free = way.free()[i];
             if (free > 0) {
-                BoundedStage stage = here[w].stage();
-                double value = here[w].gainHa()[i]
+                BoundedStage stage = way.stage();
+                int rank = here.rankWithout(stage.index(), free);
+                double value = way.gainHa()[i]
                         - prices.start(stage, hour[i])
-                        + prices.done(stage, here[w].doneHour()[i])
-                        + best[s][free];
-                if (value > most) {
-                    most = value;
-                    what = w;
-                }
+                        + prices.done(stage, way.doneHour()[i])
+                        + here.value(rank, free);
+                here.offer(i, value, stage.index(), w, rank);
             }
         }
-        best[s][i] = most;
-        choice[s][i] = what;
     }
 
     private void drive(int s, int i) {
@@ -145,11 +142,12 @@ final class MachineRoute {
         for (int to = 0; to < ways.length; to++) {
             int arrival = minutes.minute(i) + driveMinutes[s][to];
             if (to != s && arrival <= until) {
-                double value = best[to][Math.max(i + 1, minutes.notBefore(arrival))]
-                        - drivingPrice * driveMinutes[s][to];
-                if (value > best[s][i]) {
-                    best[s][i] = value;
-                    choice[s][i] = ways[s].length + to;
+                int at = Math.max(i + 1, minutes.notBefore(arrival));
+                double paid = drivingPrice * driveMinutes[s][to];
+                for (int rank = 0; rank < 2; rank++) {
+                    double value = onward[to].value(rank, at) - paid;
+                    int first = onward[to].stage(rank, at);
+                    onward[s].offer(i, value, first, ways[s].length + to, rank);
                 }
             }
         }
@@ -159,8 +157,10 @@ final class MachineRoute {
     void walk(StagePrices prices) {
         int s = startSite;
         int i = start;
+        int rank = 0;
         while (i < minutes.count()) {
-            int what = choice[s][i];
+            int what = onward[s].choice(rank, i);
+            rank = onward[s].rankAfter(rank, i);
             if (what == WAIT) {
                 i++;
             } else if (what < ways[s].length) {

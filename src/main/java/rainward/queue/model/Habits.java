@@ -2,6 +2,8 @@ package rainward.queue.model;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -29,11 +31,14 @@ public final class Habits {
     static final double NEXT_ITEM_FACTOR = 4;
 
     private final Map<Key, Known> known = new HashMap<>();
-    private final Set<Key> open = new HashSet<>();
+    private final Set<Key> toDo = new HashSet<>();
+    private final Set<Key> going = new HashSet<>();
     private final double priceHa;
+    private final ZoneId zone;
 
-    private Habits(double priceHa) {
+    private Habits(double priceHa, ZoneId zone) {
         this.priceHa = priceHa;
+        this.zone = zone;
     }
 
     /** A stage of a field. */
@@ -54,15 +59,23 @@ public final class Habits {
     /** Reads the last order; what is done or under way by now is left out of it. */
     public static Habits of(PlanProblem problem) {
         double value = problem.lastOrder().map(o -> o.value().earnedHa()).orElse(0.0);
-        Habits habits = new Habits(problem.prices().changeFraction() * value);
-        for (Job job : problem.jobs()) {
-            OpenStages stages = OpenStages.of(job);
-            for (int i = stages.next(); i < stages.count(); i++) {
-                habits.open.add(new Key(job.name(), stages.stage(i).name()));
+        Habits habits = new Habits(
+                problem.prices().changeFraction() * value, problem.crew().zone());
+        problem.lastOrder().ifPresent(order -> {
+            problem.jobs().forEach(job -> habits.readStages(job, order.asOf()));
+            habits.read(order);
+        });
+        return habits;
+    }
+
+    private void readStages(Job job, Instant orderedAt) {
+        OpenStages stages = OpenStages.of(job);
+        stages.underWay().ifPresent(r -> going.add(new Key(job.name(), r.stage())));
+        for (int i = 0; i < stages.count(); i++) {
+            if (stages.stillToDo(i, orderedAt)) {
+                toDo.add(new Key(job.name(), stages.stage(i).name()));
             }
         }
-        problem.lastOrder().ifPresent(habits::read);
-        return habits;
     }
 
     private void read(Plan order) {
@@ -72,7 +85,7 @@ public final class Habits {
         for (PlanItem item : items) {
             Key key = new Key(item.place().field(), item.place().stage());
             String machine = item.hands().machine();
-            if (open.contains(key) && !known.containsKey(key)) {
+            if (toDo.contains(key) && !known.containsKey(key)) {
                 Key before = last.getOrDefault(machine, NOTHING);
                 double price = priceHa * (before.equals(NOTHING) ? NEXT_ITEM_FACTOR : 1);
                 known.put(key, new Known(machine, before, item.work().from(), price));
@@ -103,7 +116,7 @@ public final class Habits {
         for (PlanItem item : items) {
             Key key = new Key(item.place().field(), item.place().stage());
             String machine = item.hands().machine();
-            if (!open.contains(key) || !seen.add(key)) {
+            if (going.contains(key) || !seen.add(key)) {
                 continue;
             }
             Key before = last.getOrDefault(machine, NOTHING);
@@ -114,10 +127,11 @@ public final class Habits {
         }
     }
 
-    /** True where the crew would say that an item has not moved. */
-    private static boolean kept(Known was, String machine, Key before, Instant start) {
+    /** True where the crew would say that an item has not moved: not its day, nor its turn. */
+    private boolean kept(Known was, String machine, Key before, Instant start) {
         long apart = Math.abs(Duration.between(was.start, start).toMinutes());
         return was.machine.equals(machine)
+                && LocalDate.ofInstant(start, zone).equals(LocalDate.ofInstant(was.start, zone))
                 && (was.before.equals(before) || apart <= Task.Habit.SAME_START_MINUTES);
     }
 }

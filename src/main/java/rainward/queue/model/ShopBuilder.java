@@ -1,6 +1,8 @@
 package rainward.queue.model;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -31,7 +33,7 @@ import rainward.queue.shop.Task;
 /** Turns a planning problem into minutes and indices. */
 public final class ShopBuilder {
 
-    private static final Task.Habit NO_HABIT = new Task.Habit(-1, -1, -1, 0, 0);
+    private static final Task.Habit NO_HABIT = Task.Habit.none(-1);
 
     private final PlanProblem problem;
     private final HorizonMinutes minutes;
@@ -210,9 +212,18 @@ public final class ShopBuilder {
                         id,
                         machine(k.machine()),
                         k.before().equals(Habits.NOTHING) ? -1 : id(k.before()),
-                        minutes.notAfter(k.start()),
+                        told(k.start()),
                         k.priceHa()))
-                .orElse(new Task.Habit(id, -1, -1, 0, 0));
+                .orElse(Task.Habit.none(id));
+    }
+
+    private Task.Habit.Told told(Instant start) {
+        ZoneId zone = problem.crew().zone();
+        LocalDate day = LocalDate.ofInstant(start, zone);
+        return new Task.Habit.Told(
+                minutes.notAfter(start),
+                minutes.notBefore(day.atStartOfDay(zone).toInstant()),
+                minutes.notBefore(day.plusDays(1).atStartOfDay(zone).toInstant()));
     }
 
     private int id(Habits.Key key) {

@@ -91,8 +91,9 @@ final class LastOrder {
     private Optional<Part> partOf(PlanItem item) {
         return Optional.ofNullable(index.get(item.place().field())).flatMap(i -> {
             List<Stage> stages = problem.jobs().get(i).recipe().stages();
-            int open = OpenStages.of(problem.jobs().get(i)).next();
-            return IntStream.range(open, stages.size())
+            OpenStages open = OpenStages.of(problem.jobs().get(i));
+            return IntStream.range(0, stages.size())
+                    .filter(s -> open.stillToDo(s, order.asOf()))
                     .filter(s -> stages.get(s).name().equals(item.place().stage()))
                     .mapToObj(s -> new Part(i, decoder.parts().part(i, s)))
                     .findFirst();

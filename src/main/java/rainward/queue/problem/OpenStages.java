@@ -35,6 +35,22 @@ public record OpenStages(Job job, int next, Optional<StageRecord> underWay) {
         return job.field().status().of(job.recipe().stages().get(stage).name());
     }
 
+    /**
+     * True where a stage that was ordered is still to do: also one that was done before, and was
+     * ordered once more because what came after it would be too late.
+     *
+     * @param stage index
+     * @param orderedAt when the order was given out
+     */
+    public boolean stillToDo(int stage, Instant orderedAt) {
+        return stage >= next
+                || (underWay.isEmpty()
+                        && record(job, stage)
+                                .flatMap(StageRecord::finishedAt)
+                                .filter(done -> !done.isAfter(orderedAt))
+                                .isPresent());
+    }
+
     /** When the stage before {@code stage} was done, if it was. */
     public Optional<Instant> doneBefore(int stage) {
         return stage == 0

@@ -108,8 +108,9 @@ final class Assignment {
             return false;
         }
         Task.Hand hand = task.hands().get(best);
-        int option = task.seeds().map(y -> sow(y, hand)).orElse(-1);
-        if (task.seeds().isPresent() && option < 0) {
+        boolean seeds = task.seeds().isPresent();
+        int option = seeds ? sow(task.seeds().get(), hand) : -1;
+        if (seeds && option < 0) {
             return false;
         }
         charge(task, hand);

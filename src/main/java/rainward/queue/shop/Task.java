@@ -49,18 +49,34 @@ public record Task(
      * @param id of the task, unique over all items
      * @param machine it was given to; below zero: it was in no order
      * @param before id of the task before it on that machine; below zero: none
-     * @param start when it was to begin [min]
+     * @param told when it was to begin
      * @param price of moving it
      */
-    public record Habit(int id, int machine, int before, int start, double price) {
+    public record Habit(int id, int machine, int before, Told told, double price) {
 
         /** A start that differs by less is no change [min]. */
         public static final int SAME_START_MINUTES = 120;
 
-        /** True where a crew would say that nothing has moved. */
+        /**
+         * A start that was given out.
+         *
+         * @param start [min]
+         * @param dayFrom first minute of the farm's day that it lies in
+         * @param dayTo end of that day [min]
+         */
+        public record Told(int start, int dayFrom, int dayTo) {}
+
+        /** Of a task that was in no order. */
+        public static Habit none(int id) {
+            return new Habit(id, -1, -1, new Told(0, 0, 0), 0);
+        }
+
+        /** True where a crew would say that nothing has moved: not the day, nor the turn. */
         public boolean keptBy(int onMachine, int after, int begin) {
             return machine == onMachine
-                    && (before == after || Math.abs(begin - start) <= SAME_START_MINUTES);
+                    && begin >= told.dayFrom
+                    && begin < told.dayTo
+                    && (before == after || Math.abs(begin - told.start) <= SAME_START_MINUTES);
         }
     }
 }

@@ -180,7 +180,7 @@ class DecoderTest {
                     new Task.Waits(t == 0 ? 0 : 60, Task.NO_LIMIT, new BitSet()),
                     List.of(new Task.Hand(0, 0, 10, open)),
                     t == tasks - 1 ? Optional.of(yield) : Optional.empty(),
-                    new Task.Habit(t, -1, -1, 0, 0)));
+                    Task.Habit.none(t)));
         }
         return shop(
                 open,
@@ -207,7 +207,7 @@ class DecoderTest {
                     new Task.Waits(0, Task.NO_LIMIT, new BitSet()),
                     List.of(new Task.Hand(0, 0, minutes[i], open)),
                     Optional.of(yield),
-                    new Task.Habit(i, -1, -1, 0, 0));
+                    Task.Habit.none(i));
             Chain chain = new Chain(0, Task.NO_LIMIT, List.of(task));
             items.add(new Item(false, List.of(), List.of(chain), new int[] {0}));
         }

@@ -60,7 +60,7 @@ public final class SmallShops {
             Task first = task(2 * i, 0, hands, Optional.empty());
             Yield yield = new Yield(1, List.of(new Yield.Option(worth, -1, 0)));
             Task second = new Task(
-                    1, 0, wait, hands, Optional.of(yield), new Task.Habit(2 * i + 1, -1, -1, 0, 0));
+                    1, 0, wait, hands, Optional.of(yield), Task.Habit.none(2 * i + 1));
             items.add(new Item(
                     false,
                     List.of(),
@@ -173,6 +173,6 @@ public final class SmallShops {
                 new Task.Waits(0, Task.NO_LIMIT, new BitSet()),
                 hands,
                 yield,
-                new Task.Habit(id, -1, -1, 0, 0));
+                Task.Habit.none(id));
     }
 }
