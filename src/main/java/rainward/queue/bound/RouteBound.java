@@ -18,8 +18,8 @@ final class RouteBound {
     private static final int COARSE_MINUTES = 10;
 
     /**
-     * Steps on the minutes for each step on the grid; a step there costs ten times as much;
-     * chosen by experiment.
+     * Steps on the minutes for each step on the grid; a step there costs ten times as much; chosen
+     * by experiment.
      */
     private static final double FINE_SHARE = 0.05;
 

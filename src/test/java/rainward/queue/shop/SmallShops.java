@@ -59,8 +59,8 @@ public final class SmallShops {
             List<Task.Hand> hands = List.of(new Task.Hand(0, 0, workMinutes, open));
             Task first = task(2 * i, 0, hands, Optional.empty());
             Yield yield = new Yield(1, List.of(new Yield.Option(worth, -1, 0)));
-            Task second = new Task(
-                    1, 0, wait, hands, Optional.of(yield), Task.Habit.none(2 * i + 1));
+            Task second =
+                    new Task(1, 0, wait, hands, Optional.of(yield), Task.Habit.none(2 * i + 1));
             items.add(new Item(
                     false,
                     List.of(),
