@@ -1,11 +1,13 @@
 #!/bin/sh
 # Start to ready, memory and work at rest of the service, as the figures in service.md are taken:
-#   src/package/measure.sh /opt/rainward/bin/rainward
+#   src/package/measure.sh rainward
 #   src/package/measure.sh java -jar target/rainward.jar
 # Linux only. The invented crew, a page nobody looks at and weather nobody answers; IDLE_S seconds
 # of rest (60). Wall time is worth something on a quiet machine only; work done is, on any.
 set -e
 HOME_DIR=$(mktemp -d)
+# The installed command would work as the service's user on its data.
+export RAINWARD_HOME="$HOME_DIR"
 trap 'rm -rf "$HOME_DIR"' EXIT
 IDLE_S=${IDLE_S:-60}
 TICKS=$(getconf CLK_TCK)

@@ -188,7 +188,20 @@ public final class Packaging {
             System.out.println("What the start needs was not written down: it takes longer.");
         }
         Files.writeString(settings, wrote ? with(kept, "-XX:AOTCache=$APPDIR/rainward.aot") : kept);
+        options(wrote);
         delete(home);
+    }
+
+    /** The same for the runtime itself: the launcher asks dpkg about itself at each start. */
+    private void options(boolean cached) throws IOException {
+        if (system().equals("linux")) {
+            List<String> options = new ArrayList<>(JVM);
+            if (cached) {
+                options.add("-XX:AOTCache=/opt/rainward/lib/app/rainward.aot");
+            }
+            options.addAll(List.of("-jar", "/opt/rainward/lib/app/rainward.jar"));
+            Files.write(app().resolve("rainward.options"), options);
+        }
     }
 
     private static String with(String settings, String... options) {
