@@ -24,6 +24,7 @@ work_ms() { # of a process so far, its children left out
 }
 now_ms() { date +%s%3N; }
 
+: > "$HOME_DIR/out"
 began=$(now_ms)
 "$@" run --home "$HOME_DIR" > "$HOME_DIR/out" 2>&1 &
 service=$!
