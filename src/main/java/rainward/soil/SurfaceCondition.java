@@ -75,21 +75,28 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
      * @param coverFraction share of the ground that green leaves shade, 0 to 1
      * @param rootDepthCm down to which roots reach [cm]
      * @param heightCm of the stand; the air stirs more over a tall one [cm]
+     * @param depletionFraction share of the root zone's available water that is gone before the
+     *     plants feel it, FAO-56 table 22
      */
-    public record Vegetation(double coverFraction, double rootDepthCm, double heightCm) {
+    public record Vegetation(
+            double coverFraction, double rootDepthCm, double heightCm, double depletionFraction) {
 
-        public static final Vegetation NONE = new Vegetation(0, 0, 0);
+        /** Turf in FAO-56 table 22; lower than the crops there, so weeds are taken as turf. */
+        private static final double TURF_DEPLETION = 0.4;
+
+        public static final Vegetation NONE = new Vegetation(0, 0, 0, TURF_DEPLETION);
 
         /**
          * Clipped grass: cover between the 0.85 of low vegetation in TESSEL and the full shade of
          * the FAO-56 reference; roots to 1 m, FAO-56 table 22 for turf.
          */
-        public static final Vegetation SHORT_GRASS = new Vegetation(0.9, 100, 12);
+        public static final Vegetation SHORT_GRASS = new Vegetation(0.9, 100);
 
         public Vegetation {
             Require.inRange("coverFraction", coverFraction, 0, 1);
             Require.inRange("rootDepthCm", rootDepthCm, 0, 200);
             Require.inRange("heightCm", heightCm, 0, 300);
+            Require.inRange("depletionFraction", depletionFraction, 0, 0.9);
         }
 
         /** Basal crop coefficient under full cover, FAO-56 eq. 99: {@code 1.0 + 0.1 h}, to 1.2. */
@@ -97,9 +104,9 @@ public record SurfaceCondition(Tilth tilth, double residueFraction, Vegetation v
             return Math.min(1.2, 1 + 0.1 * heightCm / 100);
         }
 
-        /** A low stand, as tall as clipped grass. */
+        /** A low stand, as tall as clipped grass and as thirsty. */
         public Vegetation(double coverFraction, double rootDepthCm) {
-            this(coverFraction, rootDepthCm, 12);
+            this(coverFraction, rootDepthCm, 12, TURF_DEPLETION);
         }
     }
 }

@@ -19,9 +19,6 @@ public final class WaterColumn {
     /** Greatest crop coefficient of wet bare soil, FAO-56 eq. 72 at 2 m/s, 45 % and low growth. */
     private static final double WET_SOIL_COEFFICIENT = 1.2;
 
-    /** Share of available water gone before roots feel it, turf grass in FAO-56 table 22. */
-    private static final double EASY_SHARE = 0.4;
-
     /** Evaporation falls by 5 % for each 10 % of ground under residue, FAO-56 chapter 11. */
     private static final double RESIDUE_SHELTER = 0.5;
 
@@ -56,6 +53,7 @@ public final class WaterColumn {
     private final double[] active;
     private final double[] rootedFraction;
     private final double rootZoneMm;
+    private final double depletionFraction;
     private final double[] raised;
     private final double[] drainedShares;
 
@@ -89,6 +87,7 @@ public final class WaterColumn {
         this.conductance = new double[layers.count() - 1][traces];
         this.available = new double[traces];
         this.active = new double[traces];
+        this.depletionFraction = surface.vegetation().depletionFraction();
         this.rootedFraction = layers.rootedFractions(surface.vegetation().rootDepthCm());
         this.rootZoneMm = layers.availableMm(rootedFraction);
         this.raised = new double[traces];
@@ -186,7 +185,7 @@ public final class WaterColumn {
         for (int l = 0; l < layers.count(); l++) {
             addRoots(l);
         }
-        double perEasy = 1 / ((1 - EASY_SHARE) * rootZoneMm);
+        double perEasy = 1 / ((1 - depletionFraction) * rootZoneMm);
         double[] wanted = demand;
         double[] held = available;
         double[] reach = active;
