@@ -214,7 +214,7 @@ class KilledServiceIT {
 
     private boolean isSound() {
         try (Store store = Store.open(home)) {
-            return store.<String>read(books -> books.pragma("integrity_check")).equals("ok");
+            return store.soundness().equals("ok");
         }
     }
 
