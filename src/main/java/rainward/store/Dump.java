@@ -112,7 +112,7 @@ public final class Dump {
         return count;
     }
 
-    private static List<String> names(ResultSetMetaData columns) throws SQLException {
+    static List<String> names(ResultSetMetaData columns) throws SQLException {
         List<String> names = new ArrayList<>();
         for (int c = 1; c <= columns.getColumnCount(); c++) {
             names.add(columns.getColumnName(c));

@@ -52,6 +52,12 @@ interface Engine {
         void from(Connection connection) throws SQLException, IOException;
     }
 
+    /** The last number that was given to a row of a table, 0 where none was. */
+    long lastNumber(Connection connection, String table) throws SQLException;
+
+    /** Numbers of a table go on after this one. */
+    void numberOn(Connection connection, String table, long last) throws SQLException;
+
     /** Looks through the whole database; {@code ok} where it is sound. */
     String soundness(Handle handle);
 

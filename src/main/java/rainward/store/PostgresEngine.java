@@ -136,6 +136,25 @@ record PostgresEngine(DatabaseServer server) implements Engine {
     }
 
     @Override
+    public long lastNumber(Connection connection, String table) throws SQLException {
+        return Numbers.ask(
+                connection,
+                "select coalesce(max(last_value), 0) from pg_sequences"
+                        + " where schemaname = current_schema() and sequencename = ? || '_id_seq'",
+                table);
+    }
+
+    @Override
+    public void numberOn(Connection connection, String table, long last) throws SQLException {
+        if (last > 0) {
+            Numbers.ask(
+                    connection,
+                    "select setval(pg_get_serial_sequence(?, 'id'), " + last + ")",
+                    table);
+        }
+    }
+
+    @Override
     public String soundness(Handle handle) {
         handle.execute("select 1");
         return "ok";

@@ -101,6 +101,20 @@ record SqliteEngine(Path database) implements Engine {
     }
 
     @Override
+    public long lastNumber(Connection connection, String table) throws SQLException {
+        return Numbers.ask(connection, "select seq from sqlite_sequence where name = ?", table);
+    }
+
+    @Override
+    public void numberOn(Connection connection, String table, long last) throws SQLException {
+        Numbers.run(connection, "delete from sqlite_sequence where name = ?", table);
+        Numbers.run(
+                connection,
+                "insert into sqlite_sequence (name, seq) values (?, " + last + ")",
+                table);
+    }
+
+    @Override
     public String soundness(Handle handle) {
         return handle.createQuery("select * from pragma_integrity_check")
                 .mapTo(String.class)

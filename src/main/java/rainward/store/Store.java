@@ -174,6 +174,30 @@ public final class Store implements AutoCloseable {
         engine.atOneMoment(jdbi, folder, reading);
     }
 
+    /** Writes over a bare connection, which is not to be kept: all of it or none. */
+    void allOrNothing(Engine.Reading work) throws SQLException, IOException {
+        try (Handle handle = jdbi.open()) {
+            handle.begin();
+            try {
+                engine.queueUp(handle);
+                work.from(handle.getConnection());
+                handle.commit();
+            } catch (SQLException | IOException | RuntimeException e) {
+                handle.rollback();
+                throw e;
+            }
+        }
+    }
+
+    Engine engine() {
+        return engine;
+    }
+
+    /** Where the records are, as messages name it. */
+    public String place() {
+        return engine.place();
+    }
+
     /** Works past the books, over a bare connection which is not to be kept. */
     void bare(Engine.Reading work) throws SQLException, IOException {
         try (Handle handle = jdbi.open()) {

@@ -91,4 +91,33 @@ class ServerRecordsIT {
         assertThat(desk.type("note", "MP1 Orchard Strip", "gate is locked").exitCode())
                 .isZero();
     }
+
+    @Test
+    void aFolderMovesToTheServerAndBackOnce() throws IOException {
+        String withServer = Files.readString(desk.settings());
+        desk.withSettings(Desk.crew());
+        assertThat(desk.type("import", "config/demo-fields.geojson").exitCode()).isZero();
+        assertThat(desk.type("move-store", "--to", "server"))
+                .satisfies(said -> assertThat(said.exitCode()).isEqualTo(2))
+                .satisfies(said -> assertThat(said.err()).contains("name no server"));
+
+        desk.withSettings(withServer);
+        Desk.Said unknown = desk.type("move-store", "--to", "cellar");
+        assertThat(unknown.exitCode()).isEqualTo(2);
+        Desk.Said moved = desk.type("move-store", "--to", "server");
+        assertThat(moved.exitCode()).as(moved.err()).isZero();
+        assertThat(moved.out()).contains("each compared").contains("field");
+        assertThat(desk.type("note", "MP1 Orchard Strip", "gate is locked").exitCode())
+                .isZero();
+
+        Desk.Said back = desk.type("move-store", "--to", "file");
+        assertThat(back.exitCode()).isEqualTo(1);
+        assertThat(back.err()).contains("rainward.db: holds records already");
+        Files.delete(home.resolve("rainward.db"));
+        assertThat(desk.type("move-store", "--to", "file").exitCode()).isZero();
+        desk.withSettings(Desk.crew());
+        Path out = folder.resolve("back");
+        assertThat(desk.type("export", "all", out.toString()).exitCode()).isZero();
+        assertThat(out.resolve("journal.csv")).content().contains("gate is locked");
+    }
 }

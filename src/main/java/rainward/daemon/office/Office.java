@@ -115,7 +115,8 @@ public final class Office implements AutoCloseable {
                 .orElseGet(() -> Store.open(home.path()));
     }
 
-    private static DatabaseServer server(Settings.Database at) {
+    /** The server that settings name, for the store. */
+    public static DatabaseServer server(Settings.Database at) {
         return new DatabaseServer(
                 at.url(), at.user(), at.password().map(Secret::reveal).orElse(""));
     }
