@@ -14,6 +14,11 @@ public enum TestEngine {
         }
 
         @Override
+        public String settings(Path home) {
+            return "";
+        }
+
+        @Override
         public Connection connect(Path home) throws SQLException {
             return DriverManager.getConnection("jdbc:sqlite:" + home.resolve("rainward.db"));
         }
@@ -26,6 +31,13 @@ public enum TestEngine {
         }
 
         @Override
+        public String settings(Path home) {
+            DatabaseServer server = OwnPostgres.databaseOf(home);
+            return "\n[store]\nurl = \"%s\"\nuser = \"%s\"\n"
+                    .formatted(server.url(), server.user());
+        }
+
+        @Override
         public Connection connect(Path home) throws SQLException {
             DatabaseServer server = OwnPostgres.databaseOf(home);
             return DriverManager.getConnection(server.url(), server.user(), server.password());
@@ -34,6 +46,9 @@ public enum TestEngine {
 
     /** Opens the database that stands for a folder, the same one each time. */
     public abstract Store open(Path home);
+
+    /** What the settings of the folder say of the database, at their end. */
+    public abstract String settings(Path home);
 
     /** The same database past the store. */
     public abstract Connection connect(Path home) throws SQLException;
