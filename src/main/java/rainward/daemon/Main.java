@@ -27,6 +27,7 @@ import rainward.daemon.command.SurveyCommand;
 import rainward.daemon.command.VerifyCommand;
 import rainward.daemon.command.WindowsCommand;
 import rainward.daemon.keep.BackupCommand;
+import rainward.daemon.keep.MoveStoreCommand;
 import rainward.daemon.keep.RestoreCommand;
 import rainward.daemon.office.Refusal;
 import rainward.daemon.replay.ReplayCommand;
@@ -103,6 +104,7 @@ public final class Main implements Runnable {
             EnterCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            MoveStoreCommand.class,
             SkillCommand.class,
             ReplayCommand.class,
             VerifyCommand.class,

@@ -40,6 +40,9 @@ public final class Backups {
      * @throws StoreException where it cannot be made; earlier copies stay
      */
     public static Path make(Store store, Path folder, LocalDate day, int keep) {
+        store.noCopies().ifPresent(words -> {
+            throw new StoreException(words);
+        });
         Path copies = StoreFolder.prepare(folder);
         Path whole = copies.resolve(PREFIX + day + SUFFIX);
         Path part = copies.resolve(PREFIX + day + UNFINISHED);
@@ -63,7 +66,7 @@ public final class Backups {
     }
 
     private static void requireSound(Store store) {
-        String said = store.read(books -> books.pragma("integrity_check"));
+        String said = store.soundness();
         if (!said.equals("ok")) {
             throw new StoreException("the database is damaged (" + said
                     + "), so it was not copied over a good backup; `rainward restore` lists them.");

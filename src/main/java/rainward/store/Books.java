@@ -114,13 +114,6 @@ public final class Books {
                 .one();
     }
 
-    /** A setting of the database itself, for {@code check}. */
-    public String pragma(String name) {
-        return handle.createQuery("select * from pragma_" + name)
-                .mapTo(String.class)
-                .first();
-    }
-
     /** Every field with where it stands, in the order of the import. */
     public List<FieldCase> cases() {
         Map<String, FieldStatus> statuses = journal().statuses();

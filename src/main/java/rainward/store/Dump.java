@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import rainward.store.row.Gzip;
 import rainward.store.row.StoreException;
@@ -58,17 +59,11 @@ public final class Dump {
      */
     public static Map<String, Long> of(Store store, Path folder) {
         StoreFolder.prepare(folder);
-        Path moment = folder.resolve("moment.part");
+        Dump dump = new Dump(folder);
         try {
-            store.copyInto(StoreFolder.ownerOnly(moment));
-            try (Connection connection = Backups.asItIs(moment)) {
-                Dump dump = new Dump(folder);
-                dump.everything(connection);
-                return dump.rows;
-            } finally {
-                Files.deleteIfExists(moment);
-            }
-        } catch (SQLException e) {
+            store.atOneMoment(folder, dump::everything);
+            return dump.rows;
+        } catch (SQLException | JdbiException e) {
             throw new StoreException(folder + ": " + Trouble.words(e), e);
         } catch (IOException e) {
             throw new StoreException(
@@ -85,18 +80,20 @@ public final class Dump {
         }
     }
 
-    private static List<String> tables(Connection connection) throws SQLException {
+    /** The tables of a database but those that the migration keeps, by name. */
+    static List<String> tables(Connection connection) throws SQLException {
         List<String> names = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("""
-                        select name from sqlite_master where type = 'table'
-                          and name not like 'sqlite_%' and name not like 'flyway_%' order by name
-                        """)) {
+        try (ResultSet row = connection
+                .getMetaData()
+                .getTables(null, connection.getSchema(), "%", new String[] {"TABLE"})) {
             while (row.next()) {
-                names.add(row.getString(1));
+                names.add(row.getString("TABLE_NAME"));
             }
         }
-        return names;
+        return names.stream()
+                .filter(name -> !name.matches("(?i)(flyway|sqlite|qrtz)_.*"))
+                .sorted()
+                .toList();
     }
 
     private long table(Connection connection, String table) throws SQLException, IOException {
@@ -115,7 +112,7 @@ public final class Dump {
         return count;
     }
 
-    private static List<String> names(ResultSetMetaData columns) throws SQLException {
+    static List<String> names(ResultSetMetaData columns) throws SQLException {
         List<String> names = new ArrayList<>();
         for (int c = 1; c <= columns.getColumnCount(); c++) {
             names.add(columns.getColumnName(c));

@@ -1,10 +1,6 @@
 package rainward.store;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -18,52 +14,33 @@ import rainward.store.row.Trouble;
 final class Schema {
 
     /** The newest step in {@code src/main/resources/db}. */
-    static final int NEWEST = 4;
+    static final int NEWEST = SchemaSteps.FILES.size();
 
     private Schema() {}
 
-    static void bringUpToDate(DataSource source, Path database) {
+    static void bringUpToDate(DataSource source, Engine engine) {
         try (Connection connection = source.getConnection()) {
             int version = version(connection);
             if (version > NEWEST) {
-                throw new StoreException(database + ": was written by a newer Rainward (schema "
-                        + version + ", this one knows " + NEWEST
-                        + "); install that version again.");
+                throw new StoreException(
+                        engine.place() + ": was written by a newer Rainward (schema "
+                                + version + ", this one knows " + NEWEST
+                                + "); install that version again.");
             }
             if (version < NEWEST) {
-                keepAsItWas(connection, database, version);
-                migrate(source);
+                engine.keepAsItWas(connection, version);
+                migrate(source, engine);
             }
         } catch (SQLException | FlywayException e) {
-            throw new StoreException(database + ": " + Trouble.words(e), e);
+            throw new StoreException(engine.place() + ": " + Trouble.words(e), e);
         }
     }
 
-    /** There is no way back from a step, so what an older program can open is kept beside it. */
-    private static void keepAsItWas(Connection connection, Path database, int version)
-            throws SQLException {
-        Path copy = database.resolveSibling("before-upgrade-of-schema-" + version + ".db");
-        if (version == 0 || Files.exists(copy)) {
-            return;
-        }
-        Path part = copy.resolveSibling("before-upgrade.part");
-        try (PreparedStatement copying = connection.prepareStatement("vacuum into ?")) {
-            Files.deleteIfExists(part);
-            copying.setString(1, StoreFolder.ownerOnly(part).toString());
-            copying.execute();
-            Files.move(part, copy);
-        } catch (IOException e) {
-            throw new StoreException(
-                    copy + ": cannot be written (" + e + "), so the database was left as it is;"
-                            + " make room, or check the permissions of the folder.",
-                    e);
-        }
-    }
-
-    private static void migrate(DataSource source) {
+    private static void migrate(DataSource source, Engine engine) {
         Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db")
+                .resourceProvider(new SchemaSteps(engine))
                 .loggers("slf4j")
                 .load()
                 .migrate();
@@ -71,22 +48,22 @@ final class Schema {
 
     /** Asked by hand: loading the library for it would cost each command a third of a second. */
     static int version(Connection connection) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            if (!has(statement, "flyway_schema_history")) {
-                return 0;
-            }
-            try (ResultSet row = statement.executeQuery(
-                    "select coalesce(max(cast(version as integer)), 0) from flyway_schema_history"
-                            + " where success")) {
-                row.next();
-                return row.getInt(1);
-            }
+        if (!has(connection, "flyway_schema_history")) {
+            return 0;
+        }
+        try (Statement statement = connection.createStatement();
+                ResultSet row =
+                        statement.executeQuery("select coalesce(max(cast(version as integer)), 0)"
+                                + " from flyway_schema_history where success")) {
+            row.next();
+            return row.getInt(1);
         }
     }
 
-    private static boolean has(Statement statement, String table) throws SQLException {
-        try (ResultSet row = statement.executeQuery(
-                "select 1 from sqlite_master where type = 'table' and name = '" + table + "'")) {
+    private static boolean has(Connection connection, String table) throws SQLException {
+        try (ResultSet row = connection
+                .getMetaData()
+                .getTables(null, connection.getSchema(), table, new String[] {"TABLE"})) {
             return row.next();
         }
     }

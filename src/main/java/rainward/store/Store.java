@@ -2,11 +2,18 @@ package rainward.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
+import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteJDBCLoader;
 import rainward.brief.post.Outbox;
 import rainward.store.row.StoreException;
@@ -16,21 +23,20 @@ import rainward.weather.source.LastGoodCopies;
 
 /**
  * The database of one data folder. Several processes may have it open: the service and the commands
- * that people run beside it; {@link FolderLock} keeps it to one service.
- *
- * <p>Write-ahead log, so that reading never waits for writing. {@code synchronous=FULL}: what was
- * confirmed to a person or to a mail server has reached the disk before the confirmation, whatever
- * happens to the power; a season has a few thousand writes, so the price does not matter.
+ * that people run beside it; {@link FolderLock} keeps it to one service. It is a file of the
+ * folder, or a database of a server that its settings name.
  */
 public final class Store implements AutoCloseable {
 
-    private static final int BUSY_MS = 15_000;
     private static final int CONNECTIONS = 4;
 
+    private final Engine engine;
     private final HikariDataSource pool;
     private final Jdbi jdbi;
+    private final AtomicReference<@Nullable Instant> silentSince = new AtomicReference<>();
 
-    private Store(HikariDataSource pool) {
+    private Store(Engine engine, HikariDataSource pool) {
+        this.engine = engine;
         this.pool = pool;
         this.jdbi = Jdbi.create(pool);
     }
@@ -43,10 +49,23 @@ public final class Store implements AutoCloseable {
      */
     public static Store open(Path home) {
         layEngineInto(home);
-        Path database = StoreFolder.database(home);
-        SQLiteDataSource source = source(database);
-        Schema.bringUpToDate(source, database);
-        return new Store(pool(source));
+        return open(new SqliteEngine(StoreFolder.database(home)));
+    }
+
+    /**
+     * Opens the database of a server; it must be there, and is taken through the schema steps that
+     * it has not seen.
+     *
+     * @throws StoreException with one sentence where that cannot be done
+     */
+    public static Store open(DatabaseServer server) {
+        return open(new PostgresEngine(server));
+    }
+
+    private static Store open(Engine engine) {
+        DataSource source = engine.source();
+        Schema.bringUpToDate(source, engine);
+        return new Store(engine, pool(engine, source));
     }
 
     /**
@@ -71,24 +90,13 @@ public final class Store implements AutoCloseable {
                 StoreFolder.nativeParts(home).toAbsolutePath().toString());
     }
 
-    private static SQLiteDataSource source(Path database) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
-        config.setBusyTimeout(BUSY_MS);
-        config.enforceForeignKeys(true);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + database.toAbsolutePath());
-        return source;
-    }
-
-    private static HikariDataSource pool(SQLiteDataSource source) {
+    private static HikariDataSource pool(Engine engine, DataSource source) {
         HikariConfig config = new HikariConfig();
         config.setPoolName("store");
         config.setDataSource(source);
         config.setMaximumPoolSize(CONNECTIONS);
         config.setMinimumIdle(1);
+        config.setConnectionTimeout(engine.patience().toMillis());
         return new HikariDataSource(config);
     }
 
@@ -99,12 +107,15 @@ public final class Store implements AutoCloseable {
      * @throws StoreException where the disk or the database refuses; nothing is changed then
      */
     public <T> T inTransaction(Function<Books, T> work) {
-        return Trouble.told(() -> jdbi.inTransaction(handle -> work.apply(new Books(handle))));
+        return told(() -> jdbi.inTransaction(handle -> {
+            engine.queueUp(handle);
+            return work.apply(new Books(handle));
+        }));
     }
 
     /** Reads without holding up anybody; each question sees the newest state. */
     public <T> T read(Function<Books, T> work) {
-        return Trouble.told(() -> jdbi.withHandle(handle -> work.apply(new Books(handle))));
+        return told(() -> jdbi.withHandle(handle -> work.apply(new Books(handle))));
     }
 
     /** The outbox as the postman takes from it, each step a transaction of its own. */
@@ -122,11 +133,102 @@ public final class Store implements AutoCloseable {
         return new OwnTransactions(this).pauses();
     }
 
+    /** What is kept from others until it is closed. */
+    @FunctionalInterface
+    public interface Hold extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    /**
+     * Keeps the database for one service; the file in a folder is kept by {@link FolderLock}.
+     *
+     * @throws StoreException where another service has it
+     */
+    public Hold alone() {
+        return engine.alone();
+    }
+
+    /** What to do in place of a backup, where the database is one that is not copied. */
+    public Optional<String> noCopies() {
+        return engine.makesCopies() ? Optional.empty() : Optional.of(noCopies(engine.place()));
+    }
+
+    /** What to do in place of a backup of a server's database. */
+    public static String noCopies(String url) {
+        return url + ": the records are in PostgreSQL, which Rainward does not copy; let pg_dump"
+                + " run every night on a machine of your own, and put a copy back with pg_restore.";
+    }
+
+    /** Looks through the whole database; {@code ok} where it is sound. */
+    public String soundness() {
+        return told(() -> jdbi.withHandle(engine::soundness));
+    }
+
+    /**
+     * Reads the state of one moment, while others write on.
+     *
+     * @param folder where a file may be laid down meanwhile
+     */
+    void atOneMoment(Path folder, Engine.Reading reading) throws SQLException, IOException {
+        engine.atOneMoment(jdbi, folder, reading);
+    }
+
+    /** Writes over a bare connection, which is not to be kept: all of it or none. */
+    void allOrNothing(Engine.Reading work) throws SQLException, IOException {
+        try (Handle handle = jdbi.open()) {
+            handle.begin();
+            try {
+                engine.queueUp(handle);
+                work.from(handle.getConnection());
+                handle.commit();
+            } catch (SQLException | IOException | RuntimeException e) {
+                handle.rollback();
+                throw e;
+            }
+        }
+    }
+
+    Engine engine() {
+        return engine;
+    }
+
+    /** Where the records are, as messages name it. */
+    public String place() {
+        return engine.place();
+    }
+
+    /** Works past the books, over a bare connection which is not to be kept. */
+    void bare(Engine.Reading work) throws SQLException, IOException {
+        try (Handle handle = jdbi.open()) {
+            work.from(handle.getConnection());
+        }
+    }
+
+    /** Since when the server that keeps the database has not answered; empty while it does. */
+    public Optional<Instant> silentSince() {
+        return Optional.ofNullable(silentSince.get());
+    }
+
+    private <T> T told(Supplier<T> work) {
+        try {
+            T done = Trouble.told(work);
+            silentSince.set(null);
+            return done;
+        } catch (StoreException e) {
+            if (e.isAbsence()) {
+                silentSince.compareAndSet(null, Instant.now());
+            }
+            throw e;
+        }
+    }
+
     /** Copies the database, as it is at one moment, into an empty file. */
     void copyInto(Path empty) {
-        Trouble.told(() -> jdbi.withHandle(handle -> handle.createUpdate("vacuum into :file")
-                .bind("file", empty.toString())
-                .execute()));
+        told(() -> jdbi.withHandle(handle -> {
+            engine.copyInto(handle, empty);
+            return empty;
+        }));
     }
 
     @Override

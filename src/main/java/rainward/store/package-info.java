@@ -1,5 +1,5 @@
 /**
- * Everything that must outlive the process, in one SQLite file.
+ * Everything that must outlive the process, in one SQLite file or a PostgreSQL database.
  *
  * <p>Here the file itself is opened, brought up to date, locked and copied; the books in it lie in
  * the packages below, each by what it is about. Out come the same values as they were stored, by

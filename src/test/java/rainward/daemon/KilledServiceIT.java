@@ -34,11 +34,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.brief.post.OutboxRow;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.SurveyDesk;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.round.BriefLog;
 
 /**
@@ -47,6 +50,7 @@ import rainward.store.round.BriefLog;
  * a person tells the board one note after the other: no note is lost that was confirmed, no brief
  * is lost, and none comes twice beyond what SMTP itself cannot rule out.
  */
+@EachEngine
 class KilledServiceIT {
 
     static final ZoneId ZONE = ZoneId.of("America/Detroit");
@@ -64,6 +68,9 @@ class KilledServiceIT {
     private static final Duration LONGEST = Duration.ofMinutes(10);
 
     private static final Duration DAY = Duration.ofDays(1);
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path folder;
@@ -134,9 +141,10 @@ class KilledServiceIT {
     private String told(List<String> confirmed, Map<String, Long> copies, Duration caughtUp) {
         long all = copies.values().stream().mapToLong(Long::longValue).sum();
         return String.format(
-                "%d kills over %.1f days: database sound after each; %d"
+                "%s: %d kills over %.1f days: database sound after each; %d"
                         + " notes confirmed, none lost; %d briefs of %d days, %d copies too many;"
                         + " whole %d s after the last start",
+                engine,
                 KILLS,
                 ahead.toMinutes() / 1440.0,
                 confirmed.size(),
@@ -203,7 +211,7 @@ class KilledServiceIT {
     /** How long a start takes on this machine now, so that kills come before and after it. */
     private long startMs() throws IOException, InterruptedException {
         Path empty = Files.createDirectories(folder.resolve("empty"));
-        Files.copy(home.resolve("rainward.toml"), empty.resolve("rainward.toml"));
+        Files.writeString(empty.resolve("rainward.toml"), settings() + engine.settings(empty));
         long start = System.nanoTime();
         Process service = start(empty);
         await().atMost(LONGEST)
@@ -213,14 +221,14 @@ class KilledServiceIT {
     }
 
     private boolean isSound() {
-        try (Store store = Store.open(home)) {
-            return store.<String>read(books -> books.pragma("integrity_check")).equals("ok");
+        try (Store store = engine.open(home)) {
+            return store.soundness().equals("ok");
         }
     }
 
     /** Confirmed notes that the journal does not hold. */
     private List<String> lost(List<String> confirmed) {
-        try (Store store = Store.open(home)) {
+        try (Store store = engine.open(home)) {
             String kept =
                     store.read(books -> books.journal().of(TellingPerson.FIELD)).toString();
             return confirmed.stream().filter(note -> !kept.contains(note)).toList();
@@ -233,7 +241,7 @@ class KilledServiceIT {
      * once comes once.
      */
     private List<OutboxRow> briefsWritten() {
-        try (Store store = Store.open(home)) {
+        try (Store store = engine.open(home)) {
             return store.read(books -> books.outbox().since(began.minus(DAY))).stream()
                     .filter(row -> row.message().key().event().startsWith("brief/"))
                     .toList();
@@ -274,11 +282,10 @@ class KilledServiceIT {
         }
     }
 
-    /** A folder whose crew had its brief yesterday and is due the next one a minute ago. */
-    private Path readyHome() throws IOException {
-        Path made = Files.createDirectories(folder.resolve("home"));
+    /** The crew is due its brief a minute ago. */
+    private String settings() throws IOException {
         LocalTime due = began.atZone(ZONE).toLocalTime().minusMinutes(1);
-        String settings = Files.readString(Path.of("config", "demo.toml"))
+        return Files.readString(Path.of("config", "demo.toml"))
                 .replace("observed = [\"acis\"]", "observed = []")
                 .replace("sources = [\"nws\", \"met-norway\"]", "sources = [\"nws\"]")
                 .replace(
@@ -289,8 +296,13 @@ class KilledServiceIT {
                         "[weather.address]\nnws = \"" + forecast.address()
                                 + "\"\n\n[board]\nport = " + port + "\n\n[brief]\ntime = \""
                                 + due.truncatedTo(ChronoUnit.MINUTES) + "\"\n\n[mail]");
+    }
+
+    /** A folder whose crew had its brief yesterday and is due the next one. */
+    private Path readyHome() throws IOException {
+        Path made = Files.createDirectories(folder.resolve("home"));
         Path file = made.resolve("rainward.toml");
-        Files.writeString(file, settings);
+        Files.writeString(file, settings() + engine.settings(made));
         try (Office office = Office.open(
                 new HomeFolder(made),
                 Office.settings(file, Map.of()).settings(),

@@ -36,6 +36,7 @@ import rainward.store.Books;
 import rainward.store.ledger.Bounded;
 import rainward.store.ledger.LedgerLine;
 import rainward.store.ledger.Renamed;
+import rainward.store.row.StoreException;
 import rainward.weather.rain.RainOrigin;
 
 /** The house of a running service. */
@@ -163,7 +164,14 @@ final class BoardHouse implements House {
 
     @Override
     public List<Mark> health() {
-        return new ServiceMarks(office).of(standing(), outbox());
+        try {
+            return new ServiceMarks(office).of(standing(), outbox());
+        } catch (StoreException e) {
+            Instant since = office.store().silentSince().orElseThrow(() -> e);
+            String words = e.getMessage() + " Silent since "
+                    + office.dayClock().near(since, office.now()) + ".";
+            return List.of(new Mark("database", false, words));
+        }
     }
 
     @Override

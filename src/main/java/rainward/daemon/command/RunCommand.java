@@ -15,6 +15,7 @@ import rainward.daemon.office.Office;
 import rainward.daemon.service.HeadStart;
 import rainward.daemon.service.RunningService;
 import rainward.store.FolderLock;
+import rainward.store.Store;
 
 /** The service. */
 @Command(
@@ -47,7 +48,8 @@ public final class RunCommand implements Callable<Integer> {
         CountDownLatch ended = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(told, ended), "stop"));
         try (FolderLock lock = FolderLock.take(home.path());
-                Office office = place.open()) {
+                Office office = place.open();
+                Store.Hold alone = office.store().alone()) {
             Logs.toFile(home.logs());
             try (RunningService service = RunningService.start(office);
                     OpenBoard board = OpenBoard.asSet(office, service.rounds(), service.post())) {

@@ -62,12 +62,12 @@ public final class NightDesk {
 
     private void work(LocalDate day) {
         try {
-            Path copy = backUp(day);
+            String kept = office.store().noCopies().orElseGet(() -> backUp(day).toString());
             office.store().inTransaction(books -> {
                 books.jobs().once(JOB, slot.on(day), office.now());
                 return forget(books);
             });
-            note(true, copy.toString());
+            note(true, kept);
         } catch (StoreException e) {
             LOG.warn("The work of the night failed: {}", e.getMessage());
             note(false, String.valueOf(e.getMessage()));

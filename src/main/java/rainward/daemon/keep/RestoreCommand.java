@@ -40,7 +40,11 @@ public final class RestoreCommand extends PlacedCommand {
     @Override
     public Integer call() {
         Path home = place.home().path();
-        Settings.Keeping keeping = place.read().settings().keeping();
+        Settings settings = place.read().settings();
+        settings.database().ifPresent(at -> {
+            throw Refusal.badInput(Store.noCopies(at.url()));
+        });
+        Settings.Keeping keeping = settings.keeping();
         List<Path> copies = Backups.in(home.resolve(keeping.backupFolder()));
         if (file == null) {
             show(

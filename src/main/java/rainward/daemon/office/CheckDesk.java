@@ -102,7 +102,7 @@ public final class CheckDesk {
     }
 
     private Finding database() {
-        String said = office.store().read(books -> books.pragma("integrity_check"));
+        String said = office.store().soundness();
         return said.equals("ok")
                 ? new Finding("database", true, "sound")
                 : new Finding(

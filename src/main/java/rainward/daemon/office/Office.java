@@ -13,6 +13,7 @@ import java.util.Set;
 import rainward.brief.words.Reader;
 import rainward.cycle.CycleInput;
 import rainward.daemon.settings.Fault;
+import rainward.daemon.settings.Secret;
 import rainward.daemon.settings.Settings;
 import rainward.daemon.settings.SettingsOutcome;
 import rainward.daemon.settings.SettingsReader;
@@ -26,6 +27,7 @@ import rainward.intake.BadTableException;
 import rainward.intake.ClimateTable;
 import rainward.intake.SharedTables;
 import rainward.intake.TableFolder;
+import rainward.store.DatabaseServer;
 import rainward.store.Store;
 import rainward.weather.climate.Climate;
 
@@ -95,11 +97,28 @@ public final class Office implements AutoCloseable {
         try {
             Map<String, Mix> mixes = new SharedTables(tables).mixes(region);
             Climate climate = new ClimateTable(tables).of(region);
-            Store store = Store.open(home.made().path());
+            Store store = store(home.made(), settings);
             return new Office(home, settings, new Shelves(store, mixes, climate), clock);
         } catch (BadTableException e) {
             throw Refusal.badInput(String.valueOf(e.getMessage()));
         }
+    }
+
+    /**
+     * Opens the records, wherever the settings say that they are kept.
+     *
+     * @throws rainward.store.row.StoreException with one sentence where that cannot be done
+     */
+    public static Store store(HomeFolder home, Settings settings) {
+        return settings.database()
+                .map(at -> Store.open(server(at)))
+                .orElseGet(() -> Store.open(home.path()));
+    }
+
+    /** The server that settings name, for the store. */
+    public static DatabaseServer server(Settings.Database at) {
+        return new DatabaseServer(
+                at.url(), at.user(), at.password().map(Secret::reveal).orElse(""));
     }
 
     public HomeFolder home() {

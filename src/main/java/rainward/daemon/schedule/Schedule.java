@@ -22,6 +22,7 @@ import org.quartz.TriggerKey;
 import org.quartz.impl.StdSchedulerFactory;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rainward.store.row.StoreException;
 
 /**
  * Runs jobs when they are due, one run of a job at a time. Triggers outlive the process: after a
@@ -153,6 +154,11 @@ public final class Schedule implements AutoCloseable {
             try {
                 work.getOrDefault(name, () -> LOG.warn("No work for job {}, left out.", name))
                         .run();
+            } catch (StoreException e) {
+                LOG.error(
+                        "Job {} failed; it is tried again at its next turn: {}",
+                        name,
+                        e.getMessage());
             } catch (RuntimeException e) {
                 // A job that fails must not take its trigger with it; the next turn tries again.
                 LOG.error("Job {} failed; it is tried again at its next turn.", name, e);

@@ -49,7 +49,7 @@ final class Section {
         return !ask(key).isMissingNode();
     }
 
-    private JsonNode ask(String key) {
+    JsonNode ask(String key) {
         known.add(key);
         reading.ask(path(key));
         return node.path(key);

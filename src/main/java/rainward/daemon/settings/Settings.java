@@ -21,6 +21,7 @@ import rainward.window.WindowRules;
  * Everything that the settings file says, in SI.
  *
  * @param farm whose it is
+ * @param database server that keeps the records; without one a file of the data folder does
  * @param keeping how long things are kept
  * @param weather whom to ask, and how
  * @param soil where fields do not say
@@ -33,6 +34,7 @@ import rainward.window.WindowRules;
  */
 public record Settings(
         Farm farm,
+        Optional<Database> database,
         Keeping keeping,
         Weather weather,
         Soil soil,
@@ -47,6 +49,7 @@ public record Settings(
     public Settings working(Settings other) {
         return new Settings(
                 farm,
+                database,
                 keeping,
                 weather,
                 soil,
@@ -60,7 +63,8 @@ public record Settings(
 
     /** The same with other weather: where another server stands in for the services. */
     public Settings with(Weather other) {
-        return new Settings(farm, keeping, other, soil, work, inputs, order, window, mail, board);
+        return new Settings(
+                farm, database, keeping, other, soil, work, inputs, order, window, mail, board);
     }
 
     /**
@@ -72,6 +76,15 @@ public record Settings(
      * @param region whose dates of sowing hold
      */
     public record Farm(String name, ZoneId zone, UnitSystem units, String region) {}
+
+    /**
+     * A server that keeps the records.
+     *
+     * @param url JDBC address of the database
+     * @param user whom the server knows
+     * @param password none where the server does not ask
+     */
+    public record Database(String url, String user, Optional<Secret> password) {}
 
     /**
      * How long things are kept in the data folder.

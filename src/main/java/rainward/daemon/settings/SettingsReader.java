@@ -108,6 +108,7 @@ public record SettingsReader(
                 new WorkReader(new DayClock(farm.zone(), farm.units()), species).work(root);
         Settings settings = new Settings(
                 farm,
+                new StoreReader(secrets).database(root),
                 FarmReader.keeping(root.table("keep")),
                 new WeatherReader(secrets).weather(root.table("weather")),
                 FarmReader.soil(root.table("soil")),

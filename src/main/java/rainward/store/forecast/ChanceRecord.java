@@ -33,9 +33,9 @@ public final class ChanceRecord {
                             on conflict (property, from_at, to_at, lead) do update
                             set source = :source, issued_at = :issued, chance = :chance
                             where case
-                              when from_at - issued_at >= :middle then
-                                :before_middle and :issued > issued_at
-                              else :before_middle or :issued < issued_at end
+                              when said_chance.from_at - said_chance.issued_at >= :middle then
+                                :before_middle and :issued > said_chance.issued_at
+                              else :before_middle or :issued < said_chance.issued_at end
                             """)
                     .bind("property", property)
                     .bind("lead", chance.lead().name())

@@ -33,7 +33,7 @@ public final class FieldBook {
               longitude_deg = :longitude, area_ha = :area, sand_fraction = :sand,
               clay_fraction = :clay, organic_matter_pct = :organic, slope_fraction = :slope,
               mixes = :mixes, recipe = :recipe, priority = :priority,
-              boundary = coalesce(:boundary, boundary), imported_at = :at
+              boundary = coalesce(:boundary, field.boundary), imported_at = :at
             """;
 
     private static final String PUT_GATE = """

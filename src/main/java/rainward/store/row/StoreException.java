@@ -8,10 +8,12 @@ public final class StoreException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final boolean damage;
+    private final boolean absence;
 
     private StoreException(String words, @Nullable Throwable cause, boolean damage) {
         super(words, cause);
         this.damage = damage;
+        this.absence = cause != null && Trouble.isAbsence(cause);
     }
 
     public StoreException(String words, @Nullable Throwable cause) {
@@ -30,6 +32,11 @@ public final class StoreException extends RuntimeException {
     /** Whether the database itself is broken, so that a backup is what helps. */
     public boolean isDamage() {
         return damage;
+    }
+
+    /** Whether the server that keeps the database does not answer, so that waiting helps. */
+    public boolean isAbsence() {
+        return absence;
     }
 
     public StoreException(String words) {

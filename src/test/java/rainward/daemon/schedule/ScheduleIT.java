@@ -3,6 +3,9 @@ package rainward.daemon.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import ch.qos.logback.classic.Logger;
+import ch.qos.logback.classic.spi.ILoggingEvent;
+import ch.qos.logback.core.read.ListAppender;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.time.Duration;
@@ -13,6 +16,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.slf4j.LoggerFactory;
+import rainward.store.row.StoreException;
 
 class ScheduleIT {
 
@@ -46,6 +51,28 @@ class ScheduleIT {
             schedule.start();
             await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 2);
         }
+    }
+
+    /** The database that is away is a bad world: told in a sentence, tried again. */
+    @Test
+    void aJobWhoseDatabaseIsAwayIsToldWithoutATrace() throws Exception {
+        ListAppender<ILoggingEvent> told = new ListAppender<>();
+        told.start();
+        Logger log = (Logger) LoggerFactory.getLogger(Schedule.class);
+        log.addAppender(told);
+        try (Schedule schedule = Schedule.open(file)) {
+            schedule.put(new Job.Steady("pull", Duration.ofMillis(200)), () -> {
+                runs.incrementAndGet();
+                throw new StoreException("the database server does not answer.");
+            });
+            schedule.start();
+            await().atMost(Duration.ofSeconds(20)).until(() -> runs.get() >= 2);
+        } finally {
+            log.detachAppender(told);
+        }
+        assertThat(told.list)
+                .isNotEmpty()
+                .allSatisfy(event -> assertThat(event.getThrowableProxy()).isNull());
     }
 
     @Test

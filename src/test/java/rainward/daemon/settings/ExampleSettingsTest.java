@@ -68,6 +68,7 @@ class ExampleSettingsTest {
                 .replaceAll("(?m)^(webhook|secret_file).*$", "");
         Files.writeString(folder.resolve("open-meteo.key"), "k");
         Files.writeString(folder.resolve("mail.password"), "p");
+        Files.writeString(folder.resolve("store.password"), "p");
         Files.writeString(folder.resolve("yard-pc.pem"), "c");
         Files.writeString(folder.resolve("yard-pc.key"), "k");
         Files.copy(

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
@@ -18,8 +18,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.Window;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.journal.Hollows;
 import rainward.store.row.Gzip;
 import rainward.store.row.StoreException;
@@ -29,10 +32,14 @@ import rainward.weather.source.LastGoodCopies;
 import rainward.weather.source.RawPull;
 
 /** Weather as it came, kept for the day somebody asks why. */
+@EachEngine
 class ArchiveIT {
 
     private static final Instant SIX = Instant.parse("2026-07-15T10:00:00Z");
     private static final String ADDRESS = "http://weather.example/gridpoints/XYZ/1,2";
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -41,7 +48,7 @@ class ArchiveIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
         store.inTransaction(books -> books.fields().take(Hollows.SURVEY, SIX));
     }
 
@@ -69,8 +76,7 @@ class ArchiveIT {
     }
 
     private void damage(String sql) throws SQLException {
-        try (Connection connection =
-                        DriverManager.getConnection("jdbc:sqlite:" + home.resolve("rainward.db"));
+        try (Connection connection = engine.connect(home);
                 Statement statement = connection.createStatement()) {
             statement.execute(sql);
         }
@@ -123,7 +129,12 @@ class ArchiveIT {
     @Test
     void damagedAnswerIsSaidNotReturned() throws SQLException {
         add(pull("first", SIX, 200));
-        damage("update forecast_pull set body_gzip = x'00'");
+        try (Connection connection = engine.connect(home);
+                PreparedStatement statement =
+                        connection.prepareStatement("update forecast_pull set body_gzip = ?")) {
+            statement.setBytes(1, new byte[1]);
+            statement.executeUpdate();
+        }
 
         assertThatThrownBy(() -> inForce(SIX))
                 .isInstanceOf(StoreException.class)

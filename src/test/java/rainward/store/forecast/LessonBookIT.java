@@ -12,17 +12,24 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.Window;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.weather.skill.ForecastCase;
 import rainward.weather.skill.Recalibration;
 import rainward.weather.skill.SaidChance;
 
 /** What was said and what it taught, kept with its dates. */
+@EachEngine
 class LessonBookIT {
 
     private static final Instant NOON = Instant.parse("2026-07-15T12:00:00Z");
     private static final Window PERIOD = new Window(NOON, NOON.plus(Duration.ofHours(6)));
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -31,7 +38,7 @@ class LessonBookIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
     }
 
     @AfterEach

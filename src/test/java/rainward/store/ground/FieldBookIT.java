@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.Field;
 import rainward.farm.FieldCase;
 import rainward.farm.FieldState;
@@ -18,10 +19,16 @@ import rainward.farm.MappedField;
 import rainward.farm.Property;
 import rainward.farm.Survey;
 import rainward.store.Books;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.journal.Hollows;
 
+@EachEngine
 class FieldBookIT {
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -30,7 +37,7 @@ class FieldBookIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
         assertThat(take(Hollows.SURVEY)).isEqualTo(new FieldBook.Taken(2, 0));
     }
 

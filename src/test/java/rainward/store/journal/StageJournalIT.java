@@ -6,7 +6,6 @@ import static org.assertj.core.groups.Tuple.tuple;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
@@ -19,15 +18,22 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rainward.farm.FieldState;
 import rainward.farm.FieldStatus;
 import rainward.farm.StageRecord;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 
 /** What a person says about stages, and what the journal makes of it. */
+@EachEngine
 class StageJournalIT {
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -36,7 +42,7 @@ class StageJournalIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
         store.inTransaction(books -> books.fields().take(Hollows.SURVEY, Hollows.JULY));
     }
 
@@ -283,8 +289,7 @@ class StageJournalIT {
         void databaseItselfRefusesToRewrite(String sql) throws SQLException {
             done(Hollows.word("mow", "08:00"));
 
-            try (Connection connection = DriverManager.getConnection(
-                            "jdbc:sqlite:" + home.resolve("rainward.db"));
+            try (Connection connection = engine.connect(home);
                     Statement statement = connection.createStatement()) {
                 assertThatThrownBy(() -> statement.execute(sql))
                         .isInstanceOf(SQLException.class)

@@ -10,15 +10,22 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rainward.farm.FieldState;
 import rainward.input.check.StandVerdict;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.journal.StandBook.Finding;
 import rainward.store.journal.StandBook.StandCheck;
 
+@EachEngine
 class StandBookIT {
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -27,7 +34,7 @@ class StandBookIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
         store.inTransaction(books -> books.fields().take(Hollows.SURVEY, Hollows.JULY));
     }
 

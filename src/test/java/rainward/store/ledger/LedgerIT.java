@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -18,6 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.FieldState;
 import rainward.input.PlantBack;
 import rainward.input.SoilTest;
@@ -31,13 +31,16 @@ import rainward.input.seeder.BoxCheck;
 import rainward.input.seeder.SeedSize;
 import rainward.input.seeder.SettingRecord;
 import rainward.input.stock.StockEntry;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.journal.Hollows;
 import rainward.store.journal.JournalEntry;
 import rainward.store.journal.StageWord;
 import rainward.store.journal.Verdict;
 
 /** What was written about inputs is read as it was said, whatever happens to the field's name. */
+@EachEngine
 class LedgerIT {
 
     private static final JournalEntry.Said SAID =
@@ -57,6 +60,9 @@ class LedgerIT {
     private static final Applied LIMED = new Applied(
             "disk", 4.25, List.of(new Applied.Used("ag lime", 8_000)), Optional.of("spreader"));
 
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
+
     @TempDir
     Path home;
 
@@ -64,7 +70,7 @@ class LedgerIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
         takeIn();
     }
 
@@ -130,10 +136,10 @@ class LedgerIT {
     }
 
     private int linesOnDisk() throws SQLException {
-        try (Connection file =
-                        DriverManager.getConnection("jdbc:sqlite:" + home.resolve("rainward.db"));
+        try (Connection file = engine.connect(home);
                 ResultSet count =
                         file.createStatement().executeQuery("select count(*) from ledger")) {
+            count.next();
             return count.getInt(1);
         }
     }
@@ -156,8 +162,7 @@ class LedgerIT {
     @Test
     void databaseItselfRefusesToRewriteOrShorten() throws SQLException {
         store.inTransaction(books -> books.ledger().add(NORTH, TEST, SAID));
-        try (Connection raw =
-                        DriverManager.getConnection("jdbc:sqlite:" + home.resolve("rainward.db"));
+        try (Connection raw = engine.connect(home);
                 Statement statement = raw.createStatement()) {
             assertThatThrownBy(() -> statement.execute("update ledger set said_by = 'x'"))
                     .hasMessageContaining("never rewritten");

@@ -9,18 +9,25 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.GeoPoint;
 import rainward.farm.Window;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.weather.rain.RainAmount;
 import rainward.weather.rain.RainChance;
 import rainward.weather.sky.HourlyAir;
 import rainward.weather.source.ForecastSeries;
 
+@EachEngine
 class LastKnownTest {
 
     static final Instant NOW = Instant.parse("2026-07-13T09:00:00Z");
     static final Window NIGHT = new Window(NOW, NOW.plus(Duration.ofHours(6)));
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path folder;
@@ -28,10 +35,10 @@ class LastKnownTest {
     @Test
     void aForecastComesBackAsItWasPutOverARestart() {
         ForecastSeries forecast = forecast(4.5);
-        try (Store store = Store.open(folder)) {
+        try (Store store = engine.open(folder)) {
             put(store, forecast);
         }
-        try (Store store = Store.open(folder)) {
+        try (Store store = engine.open(folder)) {
             ForecastSeries back = find(store).orElseThrow();
             assertThat(back).usingRecursiveComparison().isEqualTo(forecast);
         }
@@ -39,7 +46,7 @@ class LastKnownTest {
 
     @Test
     void theNewerReplacesTheOlder() {
-        try (Store store = Store.open(folder)) {
+        try (Store store = engine.open(folder)) {
             put(store, forecast(4.5));
             put(store, forecast(9));
             assertThat(find(store).orElseThrow().rain().amounts().get(0).amountMm())
@@ -49,7 +56,7 @@ class LastKnownTest {
 
     @Test
     void nothingIsKnownOfWhatWasNeverPut() {
-        try (Store store = Store.open(folder)) {
+        try (Store store = engine.open(folder)) {
             assertThat(find(store).isEmpty()).isTrue();
         }
     }

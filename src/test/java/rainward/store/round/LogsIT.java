@@ -12,18 +12,25 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.farm.Operation;
 import rainward.farm.Window;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 import rainward.store.journal.Hollows;
 
 /** What was given out, said and done, so that nothing of it happens twice. */
+@EachEngine
 class LogsIT {
 
     private static final Instant FIVE = Instant.parse("2026-07-15T09:00:00Z");
     private static final LocalDate DAY = LocalDate.of(2026, 7, 15);
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -32,7 +39,7 @@ class LogsIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
     }
 
     @AfterEach

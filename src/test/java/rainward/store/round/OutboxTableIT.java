@@ -17,15 +17,22 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
 import rainward.brief.post.FailedTry;
 import rainward.brief.post.OutboxRow;
 import rainward.brief.post.Outgoing;
+import rainward.store.EachEngine;
 import rainward.store.Store;
+import rainward.store.TestEngine;
 
+@EachEngine
 class OutboxTableIT {
 
     private static final Instant FIVE = Instant.parse("2026-07-15T09:00:00Z");
     private static final Duration HOLD = Duration.ofMinutes(10);
+
+    @Parameter
+    TestEngine engine = TestEngine.SQLITE;
 
     @TempDir
     Path home;
@@ -34,7 +41,7 @@ class OutboxTableIT {
 
     @BeforeEach
     void open() {
-        store = Store.open(home);
+        store = engine.open(home);
     }
 
     @AfterEach
@@ -243,7 +250,7 @@ class OutboxTableIT {
             put(letter("brief/" + i, "person" + i + "@farm.example", FIVE));
         }
         ExecutorService postmen = Executors.newFixedThreadPool(3);
-        try (Store other = Store.open(home)) {
+        try (Store other = engine.open(home)) {
             List<Future<List<String>>> rounds =
                     postmen.invokeAll(List.of(emptying(store), emptying(other), emptying(store)));
             List<String> taken = new ArrayList<>();
