@@ -54,6 +54,7 @@ public record Orders(List<FieldLine> today, List<FieldLine> later, List<LeftOut>
      * @param hands machine and person
      * @param work from start to finish
      * @param drivingHours to get there [h]
+     * @param settingHours to set the seeder for another mix before it [h]
      * @param shareFraction share of the field worked in this stretch, 1 where in one go
      */
     public record StageLine(
@@ -62,6 +63,7 @@ public record Orders(List<FieldLine> today, List<FieldLine> later, List<LeftOut>
             Hands hands,
             Window work,
             double drivingHours,
+            double settingHours,
             double shareFraction) {}
 
     /** Who, with what. */

@@ -27,7 +27,7 @@ public final class Cycle {
     private final Map<String, PointTraces> drawn;
     private final List<FieldReckoning> fields;
 
-    private Cycle(CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
+    Cycle(CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
         this.input = input;
         this.drawn = drawn;
         this.fields = fields;
@@ -101,7 +101,7 @@ public final class Cycle {
                 input.memory().windows().open());
     }
 
-    private Outlook outlook(Plan plan, List<WindowRecord.Open> open) {
+    Outlook outlook(Plan plan, List<WindowRecord.Open> open) {
         return new Outlook(
                 input.asOf(),
                 stamps(),

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rainward.queue.problem.Fillings;
+import rainward.queue.problem.InBoxes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.problem.Standing;
@@ -37,6 +38,8 @@ record Planning(CycleInput input) {
                 input.memory().lastOrder(),
                 Map.of(),
                 Standing.recorded(
+                        input.fields(), input.roster(), input.memory().lastOrder(), input.asOf()),
+                InBoxes.recorded(
                         input.fields(), input.roster(), input.memory().lastOrder(), input.asOf()));
     }
 

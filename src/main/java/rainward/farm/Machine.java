@@ -13,6 +13,7 @@ import java.util.Set;
  * @param travel how it gets from field to field
  * @param refill when it has to be filled again, if ever
  * @param massClass how hard it presses on wet ground
+ * @param mixChange to empty, clean and set a seeder again, with a catch test, for another mix
  */
 public record Machine(
         String name,
@@ -20,12 +21,17 @@ public record Machine(
         WorkPace work,
         Travel travel,
         Optional<Refill> refill,
-        MassClass massClass) {
+        MassClass massClass,
+        Duration mixChange) {
+
+    /** Where nothing is said; common practice, no source. */
+    public static final Duration USUAL_MIX_CHANGE = Duration.ofMinutes(40);
 
     public Machine {
         Require.named("machine name", name);
         operations = Set.copyOf(operations);
         Require.that(!operations.isEmpty(), name + ": can do nothing");
+        Require.that(!mixChange.isNegative(), name + ": change of mix takes less than no time");
     }
 
     /** How hard a machine presses on the ground. */

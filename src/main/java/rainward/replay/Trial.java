@@ -117,7 +117,8 @@ public enum Trial {
                 one.work(),
                 one.travel(),
                 one.refill(),
-                one.massClass());
+                one.massClass(),
+                one.mixChange());
     }
 
     private static Scene oneMoreTiller(Scene scene) {

@@ -48,6 +48,7 @@ final class LastStarts {
             Instant goOn = after.flatMap(
                             n -> Optional.ofNullable(starts.get(n.place().field())))
                     .map(s -> s.minus(after.orElseThrow().driving()))
+                    .map(s -> s.minus(after.orElseThrow().setting()))
                     .orElse(end);
             Instant finish = goOn.isBefore(end) ? goOn : end;
             starts.put(field, inShift(finish, item.work().length()));

@@ -121,7 +121,8 @@ final class DryJuly {
                 new Machine.WorkPace(3, 7, 0.7, 0.3),
                 new Machine.Travel(25, Duration.ofMinutes(15), YARD),
                 Optional.empty(),
-                Machine.MassClass.MEDIUM);
+                Machine.MassClass.MEDIUM,
+                Machine.USUAL_MIX_CHANGE);
     }
 
     static CycleInput.Rules rules() {

@@ -156,10 +156,16 @@ public record TimeLine(
                 label,
                 Room.of(percent, (item.rank() + " " + label).length()),
                 item.rank() + ". " + item.place().field() + ", " + item.place().stage() + ", "
-                        + clock.span(item.work()),
+                        + clock.span(item.work()) + setting(item),
                 item.place().field(),
                 item.place().operation().name().toLowerCase(Locale.ROOT),
                 begun);
+    }
+
+    private static String setting(PlanItem item) {
+        return item.setting().isZero()
+                ? ""
+                : ", before it " + item.setting().toMinutes() + " min to change the mix";
     }
 
     /** Names mostly begin with a short code; else the whole is shown as far as there is room. */

@@ -80,6 +80,7 @@ final class OrderBook {
                         Literal.of(item.hands().person())),
                 item.work(),
                 item.drivingHours(),
+                item.setting().toMinutes() / 60.0,
                 item.shareFraction());
     }
 

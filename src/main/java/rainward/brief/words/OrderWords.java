@@ -79,12 +79,15 @@ public final class OrderWords {
         return tasks;
     }
 
-    /** For instance {@code till Mill 3 (Mill Road), Blue tractor, 20 min on the road before}. */
+    /** For instance {@code till Mill 3 (Mill Road), Blue tractor, 20 min to get there}. */
     public static String task(Task task) {
         long roadMinutes = Math.round(task.stage().drivingHours() * 60);
+        long settingMinutes = Math.round(task.stage().settingHours() * 60);
         String road = roadMinutes > 0 ? ", " + roadMinutes + " min to get there" : "";
+        String setting = settingMinutes > 0 ? ", " + settingMinutes + " min to change the mix" : "";
         return what(task.stage(), task.line()) + ", " + task.line().place().field() + " ("
-                + task.line().place().property() + "), " + task.stage().hands().machine() + road;
+                + task.line().place().property() + "), " + task.stage().hands().machine() + road
+                + setting;
     }
 
     /** The first stage and, where it is another, the seeding of a field of the days after. */

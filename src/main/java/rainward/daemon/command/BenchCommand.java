@@ -27,6 +27,7 @@ import rainward.daemon.office.Refusal;
             BenchStability.class,
             BenchPhysics.class,
             BenchTraces.class,
+            BenchCycle.class,
             BenchCommand.Service.class
         })
 public final class BenchCommand implements Runnable {

@@ -2,10 +2,13 @@ package rainward.daemon.office;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongSupplier;
 import rainward.cycle.Cycle;
+import rainward.cycle.CycleBench;
 import rainward.cycle.CycleInput;
 import rainward.cycle.Outlook;
 import rainward.daemon.yard.SupplyDesk;
@@ -36,6 +39,29 @@ public final class PlanningDesk {
     /** Reckons a round as of now; nothing is written. */
     public Cycle.Result reckon() {
         return Cycle.run(input(), effort());
+    }
+
+    /**
+     * Reckons a round from the records, gives its order out and tells how long each part took.
+     *
+     * @param nanos clock
+     * @return milliseconds by part, in order
+     */
+    public Map<String, Double> timed(LongSupplier nanos) {
+        long before = nanos.getAsLong();
+        CycleInput input = input();
+        long read = nanos.getAsLong();
+        CycleBench.Timed timed = CycleBench.run(input, effort(), nanos);
+        long reckoned = nanos.getAsLong();
+        office.store().inTransaction(books -> {
+            giveOut(books, timed.result(), "measured");
+            return timed;
+        });
+        Map<String, Double> partMs = new LinkedHashMap<>();
+        partMs.put("records", (read - before) / 1e6);
+        partMs.putAll(timed.partMs());
+        partMs.put("store", (nanos.getAsLong() - reckoned) / 1e6);
+        return partMs;
     }
 
     /** How fields stand as of now, beside the order that was given out last. */

@@ -77,13 +77,16 @@ record WorkReader(DayClock clock, Map<String, Species> species) {
     }
 
     private static Machine machine(Section section) {
+        String name = section.name("name");
+        Set<Operation> operations = operations(section);
         Machine read = new Machine(
-                section.name("name"),
-                operations(section),
+                name,
+                operations,
                 pace(section),
                 travel(section),
                 refill(section),
-                section.choice("weight", Machine.MassClass.MEDIUM));
+                section.choice("weight", Machine.MassClass.MEDIUM),
+                mixChange(section, operations));
         section.end();
         return read;
     }
@@ -139,6 +142,16 @@ record WorkReader(DayClock clock, Map<String, Species> species) {
                             + " refill_stop is given");
         }
         return areaHa.map(area -> new Machine.Refill(area, stop.orElse(Machine.Refill.USUAL_STOP)));
+    }
+
+    private static Duration mixChange(Section section, Set<Operation> operations) {
+        Optional<Duration> given = section.maybeSpan(
+                "mix_change",
+                Bounds.Span.usually(Machine.USUAL_MIX_CHANGE, Duration.ZERO, Duration.ofHours(4)));
+        if (given.isPresent() && !operations.contains(Operation.SEED)) {
+            section.wrong("mix_change", "must be left out where the machine does not seed");
+        }
+        return given.orElse(Machine.USUAL_MIX_CHANGE);
     }
 
     private List<Person> people(Section root, List<Machine> machines) {

@@ -95,19 +95,28 @@ final class HoursRules {
                 .anyMatch(h -> item.work().overlaps(new Window(h, h.plus(Duration.ofHours(1)))));
     }
 
-    /** Longest time within {@code gap} that lies in one shift. */
-    Duration longestInShift(Window gap) {
-        Duration longest = Duration.ZERO;
-        LocalDate date = gap.from().atZone(zone).toLocalDate().minusDays(1);
-        while (!date.isAfter(gap.to().atZone(zone).toLocalDate())) {
-            Optional<Window> shift = shift(date);
-            if (shift.isPresent() && shift.get().overlaps(gap)) {
-                double hours = shift.get().sharedHours(gap);
-                Duration shared = Duration.ofSeconds(Math.round(hours * 3600));
-                longest = shared.compareTo(longest) > 0 ? shared : longest;
-            }
-            date = date.plusDays(1);
+    /** True where time off work holds two things, one after the other, each in one shift. */
+    boolean hold(Window free, Duration first, Duration second) {
+        return earliestEnd(free.from(), free.to(), first)
+                .flatMap(end -> earliestEnd(end, free.to(), second))
+                .isPresent();
+    }
+
+    private Optional<Instant> earliestEnd(Instant from, Instant to, Duration length) {
+        if (length.isZero()) {
+            return Optional.of(from);
         }
-        return longest;
+        LocalDate date = from.atZone(zone).toLocalDate().minusDays(1);
+        for (; !date.isAfter(to.atZone(zone).toLocalDate()); date = date.plusDays(1)) {
+            Optional<Window> shift = shift(date);
+            if (shift.isPresent() && shift.get().to().isAfter(from)) {
+                Instant begin = shift.get().from().isAfter(from) ? shift.get().from() : from;
+                Instant end = begin.plus(length);
+                if (!end.isAfter(shift.get().to()) && !end.isAfter(to)) {
+                    return Optional.of(end);
+                }
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -19,12 +19,13 @@ import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
 import rainward.queue.problem.PlanProblem;
 
-/** Machines and people need time to get from place to place, within a shift. */
+/** Machines and people need time to get from place to place and to change mixes, in shifts. */
 final class RoadRules {
 
     private final PlanProblem problem;
     private final HoursRules hours;
     private final NamedJobs jobs;
+    private final Map<String, String> boxes = new HashMap<>();
 
     RoadRules(PlanProblem problem, HoursRules hours) {
         this.problem = problem;
@@ -42,6 +43,8 @@ final class RoadRules {
         problem.crew()
                 .machines()
                 .forEach(m -> machines.put(m.name(), new Free(stands(m), problem.asOf())));
+        boxes.clear();
+        boxes.putAll(problem.inBoxes());
         List<PlanItem> items = new ArrayList<>(plan.items());
         items.sort(Comparator.comparing(i -> i.work().from()));
         for (PlanItem item : items) {
@@ -108,19 +111,28 @@ final class RoadRules {
                 .orElseThrow();
         double factor = problem.crew().roadFactor();
         int drive = Roads.minutes(machine, machineFree.place(), place(item), factor);
+        Duration setting = setting(item, machine);
         Instant bothFree = later(machineFree.since(), personFree.since());
-        if (!fits(bothFree, item.work().from(), Duration.ofMinutes(drive))) {
+        Window free = new Window(bothFree, later(bothFree, item.work().from()));
+        if (item.work().from().isBefore(bothFree)
+                || !hours.hold(free, Duration.ofMinutes(drive), setting)) {
             faults.add(machine.name() + " cannot be at " + item.place() + " in time");
         }
         if (Math.abs(item.drivingHours() * 60 - drive) > 1e-6) {
             faults.add(item.place() + " says " + item.drivingHours() + " h on the road");
+        }
+        if (!item.setting().equals(setting)) {
+            faults.add(item.place() + " takes " + item.setting() + " to set, not " + setting);
         }
         double hopH = personFree.place().distanceKm(machineFree.place()) * factor / Roads.CAR_KMH;
         Duration hop = Duration.ofSeconds((long) (hopH * 3600));
         Instant atMachine = later(machineFree.since(), personFree.since().plus(hop));
         boolean overNight = !sameDay(personFree.since(), item.work().from());
         if (!overNight
-                && atMachine.plus(Duration.ofMinutes(drive)).isAfter(item.work().from())) {
+                && atMachine
+                        .plus(Duration.ofMinutes(drive))
+                        .plus(setting)
+                        .isAfter(item.work().from())) {
             faults.add(item.hands().person() + " cannot be at " + item.place() + " in time");
         }
         return faults;
@@ -132,12 +144,21 @@ final class RoadRules {
                 .equals(b.atZone(problem.crew().zone()).toLocalDate());
     }
 
-    private boolean fits(Instant from, Instant to, Duration drive) {
-        if (drive.isZero()) {
-            return !to.isBefore(from);
+    /** A seeder that holds another mix is set anew, unless it works there already. */
+    private Duration setting(PlanItem item, Machine machine) {
+        if (item.sowing().isEmpty()) {
+            return Duration.ZERO;
         }
-        return !to.isBefore(from)
-                && hours.longestInShift(new Window(from, to)).compareTo(drive) >= 0;
+        String mix = item.sowing().get().mix();
+        Optional<String> held = Optional.ofNullable(boxes.put(machine.name(), mix));
+        boolean going = jobs.of(item.place().field())
+                .field()
+                .status()
+                .underWay(item.place().stage())
+                .isPresent();
+        return going || held.filter(other -> !other.equals(mix)).isEmpty()
+                ? Duration.ZERO
+                : machine.mixChange();
     }
 
     private static Instant later(Instant a, Instant b) {

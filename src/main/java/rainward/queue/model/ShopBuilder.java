@@ -83,10 +83,18 @@ public final class ShopBuilder {
         return new Shop(
                 minutes.notBefore(problem.asOf()),
                 sites.ways(problem.crew()),
-                new Shop.Start(standing, being, shifts, days),
+                new Shop.Start(standing, being, shifts, days, seeders()),
                 items,
                 prices,
                 yields.stock());
+    }
+
+    private Shop.Seeders seeders() {
+        return new Shop.Seeders(
+                machines.stream().mapToInt(yields::held).toArray(),
+                machines.stream()
+                        .mapToInt(m -> HorizonMinutes.length(m.mixChange()))
+                        .toArray());
     }
 
     /** Where people are; below zero where nothing is known. */

@@ -6,6 +6,9 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rainward.farm.Machine;
 import rainward.farm.Operation;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.Job;
@@ -19,16 +22,32 @@ public final class Yields {
 
     private final PlanProblem problem;
     private final List<String> stocked;
+    private final List<String> mixes;
     private final Map<String, Yield> yields = new HashMap<>();
 
     public Yields(PlanProblem problem) {
         this.problem = problem;
         stocked = problem.stockHa().keySet().stream().sorted().toList();
+        mixes = Stream.concat(
+                        problem.inBoxes().values().stream(),
+                        problem.jobs().stream()
+                                .flatMap(job -> job.options().stream())
+                                .map(Job.MixOption::mix))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Hectares of each limited mix, by name. */
     double[] stock() {
         return stocked.stream().mapToDouble(m -> problem.stockHa().get(m)).toArray();
+    }
+
+    /** What a machine holds, as an index; below zero: nothing. */
+    int held(Machine machine) {
+        return Optional.ofNullable(problem.inBoxes().get(machine.name()))
+                .map(mixes::indexOf)
+                .orElse(-1);
     }
 
     Yield of(Job job) {
@@ -42,7 +61,8 @@ public final class Yields {
                 .map(o -> new Yield.Option(
                         Arrays.stream(o.worth()).map(w -> Math.max(0, w - kept)).toArray(),
                         stocked.indexOf(o.mix()),
-                        areaHa))
+                        areaHa,
+                        mixes.indexOf(o.mix())))
                 .toList();
         return new Yield(job.weightHa(), options);
     }

@@ -128,6 +128,7 @@ final class Groups {
                 placement.start(),
                 placement.finish(),
                 placement.drive(),
+                placement.setting(),
                 placement.option());
     }
 

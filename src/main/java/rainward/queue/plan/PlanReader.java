@@ -1,5 +1,6 @@
 package rainward.queue.plan;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -106,6 +107,7 @@ final class PlanReader {
                 problem.crew().machines().get(at.hand().machine()).name(),
                 problem.crew().people().get(at.hand().person()).name());
         double drivingHours = at.drive() / 60.0;
+        int setting = at.setting();
         for (int[] part : placed.parts()) {
             items.add(new PlanItem(
                     rank,
@@ -113,13 +115,14 @@ final class PlanReader {
                     hands,
                     minutes.window(part[0], part[1]),
                     drivingHours,
-                    sowing(placed, part),
+                    sowing(placed, part, setting),
                     (part[1] - part[0]) / (double) at.hand().minutes()));
             drivingHours = 0;
+            setting = 0;
         }
     }
 
-    private static Optional<PlanItem.Sowing> sowing(Placed placed, int[] part) {
+    private static Optional<PlanItem.Sowing> sowing(Placed placed, int[] part, int setting) {
         int option = placed.placement().option();
         if (option < 0) {
             return Optional.empty();
@@ -128,7 +131,8 @@ final class PlanReader {
         return Optional.of(new PlanItem.Sowing(
                 mix.mix(),
                 HourlyMean.of(mix.chance(), part[0], part[1]),
-                HourlyMean.of(mix.worth(), part[0], part[1])));
+                HourlyMean.of(mix.worth(), part[0], part[1]),
+                Duration.ofMinutes(setting)));
     }
 
     private Plan.Value value(List<Placed> placed, List<PlanItem> items) {

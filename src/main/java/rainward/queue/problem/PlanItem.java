@@ -2,6 +2,7 @@ package rainward.queue.problem;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
 import rainward.farm.Operation;
 import rainward.farm.Require;
@@ -48,9 +49,14 @@ public record PlanItem(
         return Duration.ofSeconds(Math.round(drivingHours * 3600));
     }
 
-    /** When its machine has to leave for it. */
+    /** Before the work, to set the seeder for another mix. */
+    public Duration setting() {
+        return sowing.map(Sowing::setting).orElse(Duration.ZERO);
+    }
+
+    /** When its machine has to leave for it, or to be set for it. */
     public Instant setsOut() {
-        return work.from().minus(driving());
+        return work.from().minus(driving()).minus(setting());
     }
 
     /** Which stage of which field. */
@@ -65,6 +71,18 @@ public record PlanItem(
      * @param mix its name
      * @param chance of a stand when seeded in that hour, 0 to 1
      * @param worth expected worth, 0 to 1
+     * @param setting before the work, to empty the seeder of another mix, clean and set it
      */
-    public record Sowing(String mix, double chance, double worth) {}
+    public record Sowing(String mix, double chance, double worth, Duration setting) {
+
+        /** By a seeder that holds the mix. */
+        public Sowing(String mix, double chance, double worth) {
+            this(mix, chance, worth, Duration.ZERO);
+        }
+
+        /** Orders that were put on record before the time was reckoned do not tell it. */
+        public Sowing {
+            setting = Objects.requireNonNullElse(setting, Duration.ZERO);
+        }
+    }
 }

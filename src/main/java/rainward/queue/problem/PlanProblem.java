@@ -21,6 +21,8 @@ import rainward.farm.Window;
  * @param stockHa hectares that the seed in the shed is enough for, by mix; no entry: no limit [ha]
  * @param standing where machines and people are, by name; a machine without an entry stands in the
  *     yard, a person without one comes from anywhere
+ * @param inBoxes mix that each seeding machine holds, by name; without an entry it is empty and set
+ *     for its first mix before it sets out
  */
 public record PlanProblem(
         Instant asOf,
@@ -30,12 +32,14 @@ public record PlanProblem(
         Prices prices,
         Optional<Plan> lastOrder,
         Map<String, Double> stockHa,
-        Map<String, GeoPoint> standing) {
+        Map<String, GeoPoint> standing,
+        Map<String, String> inBoxes) {
 
     public PlanProblem {
         jobs = List.copyOf(jobs);
         stockHa = Map.copyOf(stockHa);
         standing = Map.copyOf(standing);
+        inBoxes = Map.copyOf(inBoxes);
         Require.that(
                 horizon.from().getEpochSecond() % 3600 == 0 && horizon.from().getNano() == 0,
                 "horizon starts at " + horizon.from() + ", must be a full hour");
@@ -44,7 +48,7 @@ public record PlanProblem(
                 "horizon " + horizon + " does not hold the moment of planning " + asOf);
     }
 
-    /** A problem with seed enough of everything and the machines in the yard. */
+    /** A problem with seed enough of everything and the machines in the yard, empty. */
     public PlanProblem(
             Instant asOf,
             Window horizon,
@@ -52,27 +56,31 @@ public record PlanProblem(
             List<Job> jobs,
             Prices prices,
             Optional<Plan> lastOrder) {
-        this(asOf, horizon, crew, jobs, prices, lastOrder, Map.of(), Map.of());
+        this(asOf, horizon, crew, jobs, prices, lastOrder, Map.of(), Map.of(), Map.of());
     }
 
     /** The same with other fields. */
     public PlanProblem withJobs(List<Job> others) {
-        return new PlanProblem(asOf, horizon, crew, others, prices, lastOrder, stockHa, standing);
+        return new PlanProblem(
+                asOf, horizon, crew, others, prices, lastOrder, stockHa, standing, inBoxes);
     }
 
     /** The same with another crew. */
     public PlanProblem withCrew(Crew other) {
-        return new PlanProblem(asOf, horizon, other, jobs, prices, lastOrder, stockHa, standing);
+        return new PlanProblem(
+                asOf, horizon, other, jobs, prices, lastOrder, stockHa, standing, inBoxes);
     }
 
     /** The same after another order was given out. */
     public PlanProblem withLastOrder(Optional<Plan> other) {
-        return new PlanProblem(asOf, horizon, crew, jobs, prices, other, stockHa, standing);
+        return new PlanProblem(
+                asOf, horizon, crew, jobs, prices, other, stockHa, standing, inBoxes);
     }
 
-    /** The same with people and machines elsewhere. */
-    public PlanProblem withStanding(Map<String, GeoPoint> others) {
-        return new PlanProblem(asOf, horizon, crew, jobs, prices, lastOrder, stockHa, others);
+    /** The same with people and machines elsewhere, and other mixes in the boxes. */
+    public PlanProblem withStanding(Map<String, GeoPoint> others, Map<String, String> boxes) {
+        return new PlanProblem(
+                asOf, horizon, crew, jobs, prices, lastOrder, stockHa, others, boxes);
     }
 
     /** A moment of the days planned as the crew says it. */

@@ -38,7 +38,8 @@ final class Bindings {
 
     ItemReason of(Job job, PlanItem item) {
         ItemReason why = why(job, item);
-        return new ItemReason(item, why.binding(), why.words() + filling(job, item));
+        return new ItemReason(
+                item, why.binding(), why.words() + filling(job, item) + setting(item));
     }
 
     /** How the field's rates empty the machine, where that takes a part of the time. */
@@ -57,6 +58,14 @@ final class Bindings {
                                 + " over the whole field, "
                                 + WorkTime.stopping(machine.get(), f).toMinutes() + " min to fill")
                 .orElse("; loads are not known, so they are taken by the ground it works");
+    }
+
+    /** A change of mix, which takes a part of the time. */
+    private static String setting(PlanItem item) {
+        return item.setting().isZero()
+                ? ""
+                : "; " + item.setting().toMinutes() + " min to empty, clean and set it for "
+                        + item.sowing().orElseThrow().mix();
     }
 
     private ItemReason why(Job job, PlanItem item) {

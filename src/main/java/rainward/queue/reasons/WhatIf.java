@@ -155,7 +155,14 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
     }
 
     private static Machine named(Machine m, String name) {
-        return new Machine(name, m.operations(), m.work(), m.travel(), m.refill(), m.massClass());
+        return new Machine(
+                name,
+                m.operations(),
+                m.work(),
+                m.travel(),
+                m.refill(),
+                m.massClass(),
+                m.mixChange());
     }
 
     private static Person alsoRuns(Person person, String known, String added) {

@@ -18,6 +18,7 @@ import rainward.queue.model.Habits;
 import rainward.queue.plan.Planner;
 import rainward.queue.problem.HorizonMinutes;
 import rainward.queue.problem.HourlyMean;
+import rainward.queue.problem.InBoxes;
 import rainward.queue.problem.Job;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanItem;
@@ -110,10 +111,12 @@ public final class Fortnight {
         for (Job job : truth.jobs()) {
             FieldStatus before = statuses.getOrDefault(job.name(), job.field().status());
             Map<String, StageRecord> records = new HashMap<>();
+            Optional<String> mix = before.sownMix();
             before.stages().forEach(r -> records.put(r.stage(), r));
             for (Told told : Told.of(plan, job.name())) {
                 if (told.work.from().isBefore(asOf)) {
                     records.put(told.stage, told.record(asOf));
+                    mix = told.mix.isPresent() ? told.mix : mix;
                     earnedHa += told.work.to().isAfter(asOf) ? 0 : told.earnedHa(truth, job);
                 }
             }
@@ -129,7 +132,7 @@ public final class Fortnight {
                     new FieldStatus(
                             state,
                             List.copyOf(records.values()),
-                            Optional.empty(),
+                            seeded ? mix : Optional.empty(),
                             Optional.empty(),
                             false));
         }
@@ -160,6 +163,13 @@ public final class Fortnight {
                 Standing.recorded(
                         jobs.stream()
                                 .map(j -> new Standing.Worked(j.field(), j.arrival()))
+                                .toList(),
+                        seen.crew(),
+                        last,
+                        asOf),
+                InBoxes.recorded(
+                        jobs.stream()
+                                .map(j -> new InBoxes.Sown(j.field(), j.recipe()))
                                 .toList(),
                         seen.crew(),
                         last,

@@ -99,6 +99,7 @@ final class SampleCrew {
                 pace,
                 new Machine.Travel(25, HITCH, yard),
                 refill,
-                Machine.MassClass.MEDIUM);
+                Machine.MassClass.MEDIUM,
+                Machine.USUAL_MIX_CHANGE);
     }
 }

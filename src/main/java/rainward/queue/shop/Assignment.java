@@ -14,6 +14,7 @@ final class Assignment {
     private final Shop shop;
     private final Hands hands;
     private final Fit fit = new Fit();
+    private final Boxes boxes;
     private final boolean[] overtime;
     private final List<Placement> recorded = new ArrayList<>();
     private boolean recording;
@@ -22,11 +23,13 @@ final class Assignment {
     private int start;
     private int finish;
     private int drive;
+    private int setting;
     private int startBefore;
 
     Assignment(Shop shop, Hands hands) {
         this.shop = shop;
         this.hands = hands;
+        boxes = new Boxes(shop, hands);
         overtime = new boolean[shop.crew().days()];
     }
 
@@ -100,6 +103,14 @@ final class Assignment {
         return sums[0];
     }
 
+    /** Places a task that goes on now, so that its machine is set; false where nobody can do it. */
+    boolean goOn(int item, Task task) {
+        boxes.areSet(true);
+        boolean ends = assign(item, task, shop.now());
+        boxes.areSet(false);
+        return ends;
+    }
+
     /** Places a task not before {@code ready}; false where nobody can do it in time. */
     boolean assign(int item, Task task, int ready) {
         startBefore = start;
@@ -109,14 +120,14 @@ final class Assignment {
         }
         Task.Hand hand = task.hands().get(best);
         boolean seeds = task.seeds().isPresent();
-        int option = seeds ? sow(task.seeds().get(), hand) : -1;
+        int option = seeds ? sow(task.seeds().get(), hand, ready) : -1;
         if (seeds && option < 0) {
             return false;
         }
         charge(task, hand);
         hands.finish(row, task, hand, finish);
         if (recording) {
-            recorded.add(new Placement(item, task, hand, start, finish, drive, option));
+            recorded.add(new Placement(item, task, hand, start, finish, drive, setting, option));
         }
         return true;
     }
@@ -127,7 +138,8 @@ final class Assignment {
         for (int h = 0; h < task.hands().size(); h++) {
             Task.Hand hand = task.hands().get(h);
             int road = road(hand.machine(), task.site());
-            int arrival = arrival(hand, road);
+            int change = boxes.leastChange(row, hand.machine(), task);
+            int arrival = arrival(hand, road, change);
             if (arrival < 0) {
                 continue;
             }
@@ -144,6 +156,7 @@ final class Assignment {
                 start = fit.start();
                 finish = fit.finish();
                 drive = road;
+                setting = change;
             }
         }
         return best;
@@ -159,45 +172,84 @@ final class Assignment {
         return shop.ways().road()[machine][from * shop.ways().sites() + site];
     }
 
-    private int arrival(Task.Hand hand, int road) {
+    /** When the machine is there and set; below zero where it cannot be. */
+    private int arrival(Task.Hand hand, int road, int change) {
         int ready = hands.together(row, hand.machine(), hand.person(), shop.ways());
-        if (road == 0) {
+        if (road == 0 && change == 0) {
             return ready;
         }
-        OpenTime roads = shop.crew().drive().get(hand.person());
-        int departure = Fit.departure(roads, ready, road, overtime);
-        return departure < 0 ? departure : departure + road;
+        OpenTime shift = shop.crew().drive().get(hand.person());
+        int there = inOneGo(shift, ready, road);
+        return there < 0 ? there : inOneGo(shift, there, change);
     }
 
-    private int sow(Yield yield, Task.Hand hand) {
+    private int inOneGo(OpenTime shift, int ready, int minutes) {
+        if (minutes == 0) {
+            return ready;
+        }
+        int begin = Fit.departure(shift, ready, minutes, overtime);
+        return begin < 0 ? begin : begin + minutes;
+    }
+
+    /** Chooses what to sow; another mix than the machine holds goes in after it is set for it. */
+    private int sow(Yield yield, Task.Hand hand, int ready) {
         int best = -1;
         double bestWorth = 0;
+        boolean sought = false;
+        boolean fits = false;
         for (int o = 0; o < yield.options(); o++) {
             Yield.Option option = yield.option(o);
             if (option.stock() >= 0 && sums[1 + option.stock()] < option.stockTaken()) {
                 continue;
             }
-            double worth = worth(yield, o, hand);
+            int change = boxes.change(row, hand.machine(), option.mix());
+            boolean later = change > setting;
+            if (later && !sought) {
+                sought = true;
+                fits = fitsAfter(hand, change, ready);
+            }
+            if (later && !fits) {
+                continue;
+            }
+            double worth = later
+                    ? worth(yield, o, hand, fit.start(), fit.finish())
+                    : worth(yield, o, hand, start, finish);
             if (worth > bestWorth) {
                 bestWorth = worth;
                 best = o;
             }
         }
         if (best >= 0) {
-            sums[0] += yield.weight() * bestWorth;
-            int stock = yield.option(best).stock();
-            if (stock >= 0) {
-                sums[1 + stock] -= yield.option(best).stockTaken();
-            }
+            take(yield, best, bestWorth, hand);
         }
         return best;
     }
 
-    private double worth(Yield yield, int option, Task.Hand hand) {
-        if (finish - start == hand.minutes()) {
-            return yield.worth(option, start, finish);
+    private boolean fitsAfter(Task.Hand hand, int change, int ready) {
+        int set = arrival(hand, drive, change);
+        return set >= 0 && fit.find(hand.open(), Math.max(set, ready), hand.minutes(), overtime);
+    }
+
+    private void take(Yield yield, int best, double worth, Task.Hand hand) {
+        Yield.Option option = yield.option(best);
+        int change = boxes.change(row, hand.machine(), option.mix());
+        if (change > setting) {
+            setting = change;
+            start = fit.start();
+            finish = fit.finish();
         }
-        return yield.worth(option, hand.open().parts(start, finish, overtime));
+        boxes.fill(row, hand.machine(), option.mix());
+        sums[0] += yield.weight() * worth;
+        if (option.stock() >= 0) {
+            sums[1 + option.stock()] -= option.stockTaken();
+        }
+    }
+
+    private double worth(Yield yield, int option, Task.Hand hand, int from, int to) {
+        if (to - from == hand.minutes()) {
+            return yield.worth(option, from, to);
+        }
+        return yield.worth(option, hand.open().parts(from, to, overtime));
     }
 
     private void charge(Task task, Task.Hand hand) {

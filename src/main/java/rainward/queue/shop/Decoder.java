@@ -54,7 +54,7 @@ public final class Decoder implements Decoding {
         for (int i = 0; i < n; i++) {
             progressNote[i] = parts.of(i) > 1 ? notes++ : WHOLE;
         }
-        hands = new Hands(shop.machines(), shop.people(), notes);
+        hands = new Hands(shop, notes);
         assignment = new Assignment(shop, hands);
         places = IntStream.range(0, n).map(parts::of).sum();
         kept = new int[places + 1][hands.length()];
@@ -154,7 +154,7 @@ public final class Decoder implements Decoding {
         int going = 0;
         for (int i = 0; i < items(); i++) {
             for (Task task : shop.items().get(i).underWay()) {
-                boolean ends = assignment.assign(i, task, shop.now());
+                boolean ends = assignment.goOn(i, task);
                 hands.note(tried[0], going, ends ? assignment.finish() : Asked.NOT_GOING);
                 underWay[i] = going++;
             }

@@ -3,22 +3,25 @@ package rainward.queue.shop;
 /**
  * The state of machines and people after part of an order: one row of numbers, cheap to copy. The
  * row holds, for each machine, when it is free, where it stands and its last task; then, for each
- * person, when and where they are free; then notes.
+ * person, when and where they are free; then notes; then, where mixes change, what each holds.
  */
 final class Hands {
 
     private final int machines;
     private final int people;
-    private final int notes;
+    private final int mixesFrom;
+    private final int length;
 
-    Hands(int machines, int people, int notes) {
-        this.machines = machines;
-        this.people = people;
-        this.notes = notes;
+    /** A row for a shop, with so many notes. */
+    Hands(Shop shop, int notes) {
+        machines = shop.machines();
+        people = shop.people();
+        mixesFrom = 3 * machines + 2 * people + notes;
+        length = mixesFrom + (shop.changesMix() ? machines : 0);
     }
 
     int length() {
-        return 3 * machines + 2 * people + notes;
+        return length;
     }
 
     /** Remembers a number with the state: when work that was under way ended. */
@@ -38,6 +41,9 @@ final class Hands {
             row[machines + m] = shop.crew().machineSite()[m];
             row[2 * machines + m] = -1;
         }
+        for (int m = 0; mixesFrom + m < length; m++) {
+            row[mixesFrom + m] = shop.crew().seeders().holds()[m];
+        }
         for (int p = 0; p < people; p++) {
             row[3 * machines + p] = shop.now();
             row[3 * machines + people + p] = shop.crew().personSite()[p];
@@ -51,6 +57,21 @@ final class Hands {
 
     int lastTask(int[] row, int machine) {
         return row[2 * machines + machine];
+    }
+
+    /** True where it is of account what machines hold. */
+    boolean tellMixes() {
+        return mixesFrom < length;
+    }
+
+    /** What a machine holds; below zero: nothing. */
+    int mix(int[] row, int machine) {
+        return row[mixesFrom + machine];
+    }
+
+    /** A machine sows a mix. */
+    void fill(int[] row, int machine, int mix) {
+        row[mixesFrom + machine] = mix;
     }
 
     /** First minute at which the person can be on the machine, both free. */

@@ -1,6 +1,9 @@
 package rainward.queue.shop;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * All that the search needs to know. Times are minutes from the start of the horizon.
@@ -35,12 +38,34 @@ public record Shop(
      * @param personSite place of each person; below zero: anywhere
      * @param drive when each person may drive on the road
      * @param days number of working days, for overtime
+     * @param seeders what they hold
      */
-    public record Start(int[] machineSite, int[] personSite, List<OpenTime> drive, int days) {
+    public record Start(
+            int[] machineSite, int[] personSite, List<OpenTime> drive, int days, Seeders seeders) {
 
         /** People come from anywhere. */
         public Start(int[] machineSite, List<OpenTime> drive, int days) {
-            this(machineSite, drive.stream().mapToInt(d -> -1).toArray(), drive, days);
+            this(
+                    machineSite,
+                    drive.stream().mapToInt(d -> -1).toArray(),
+                    drive,
+                    days,
+                    Seeders.empty(machineSite.length));
+        }
+    }
+
+    /**
+     * Machines that seed have to be emptied, cleaned and set for another mix.
+     *
+     * @param holds mix in each machine; below zero: none
+     * @param changeMinutes that it takes to set each for another
+     */
+    public record Seeders(int[] holds, int[] changeMinutes) {
+
+        /** No machine holds anything, or takes time to be set. */
+        public static Seeders empty(int machines) {
+            return new Seeders(
+                    IntStream.generate(() -> -1).limit(machines).toArray(), new int[machines]);
         }
     }
 
@@ -58,6 +83,23 @@ public record Shop(
 
     public int people() {
         return crew.drive().size();
+    }
+
+    /** True where a machine may have to be set for another mix, which takes time. */
+    boolean changesMix() {
+        IntStream sown = items.stream()
+                .flatMap(i -> Stream.concat(
+                        i.underWay().stream(),
+                        i.chains().stream().flatMap(c -> c.tasks().stream())))
+                .flatMap(t -> t.seeds().stream())
+                .flatMapToInt(Yield::mixes);
+        IntStream held = Arrays.stream(crew.seeders().holds());
+        return Arrays.stream(crew.seeders().changeMinutes()).anyMatch(m -> m > 0)
+                && IntStream.concat(sown, held)
+                                .filter(mix -> mix >= 0)
+                                .distinct()
+                                .count()
+                        > 1;
     }
 
     /** Most tasks of any way to finish an item. */

@@ -1,6 +1,7 @@
 package rainward.queue.shop;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What an item earns by the minutes in which its seed goes in: the best of its options.
@@ -31,6 +32,7 @@ public final class Yield {
         private final int[] idleHours;
         private final int stock;
         private final double stockTaken;
+        private final int mix;
 
         /**
          * Prepares running sums.
@@ -38,17 +40,29 @@ public final class Yield {
          * @param worth by hour, zero where it must not be sown
          * @param stock index of the stock it takes from; below zero: none is limited
          * @param stockTaken how much of it
+         * @param mix index of the mix; below zero: any machine holds it
          */
-        public Option(double[] worth, int stock, double stockTaken) {
+        public Option(double[] worth, int stock, double stockTaken, int mix) {
             this.worth = worth.clone();
             this.stock = stock;
             this.stockTaken = stockTaken;
+            this.mix = mix;
             sum = new double[worth.length + 1];
             idleHours = new int[worth.length + 1];
             for (int h = 0; h < worth.length; h++) {
                 sum[h + 1] = sum[h] + worth[h];
                 idleHours[h + 1] = idleHours[h] + (worth[h] > 0 ? 0 : 1);
             }
+        }
+
+        /** What any machine holds. */
+        public Option(double[] worth, int stock, double stockTaken) {
+            this(worth, stock, stockTaken, -1);
+        }
+
+        /** Index of the mix; below zero: any machine holds it. */
+        public int mix() {
+            return mix;
         }
 
         public int stock() {
@@ -76,6 +90,11 @@ public final class Yield {
             double ended = worth[last] * (finish - 60 * last);
             return begun + 60 * (sum[last] - sum[first + 1]) + ended;
         }
+    }
+
+    /** Mix of each option. */
+    IntStream mixes() {
+        return options.stream().mapToInt(Option::mix);
     }
 
     public int options() {

@@ -54,6 +54,7 @@ public final class CrewSeason {
     private static final class Rig {
         private final Machine machine;
         private GeoPoint at;
+        private Optional<String> holds = Optional.empty();
         private Optional<Foreman.Wanted> item = Optional.empty();
         private Optional<Person> person = Optional.empty();
         private Instant arrives = Instant.EPOCH;
@@ -167,6 +168,7 @@ public final class CrewSeason {
                     rig.person = free;
                     item.work().begin(now, rig.machine.name());
                     drive(rig, item.work(), now);
+                    set(rig, item, now);
                 });
     }
 
@@ -189,6 +191,18 @@ public final class CrewSeason {
         int minutes = Roads.minutes(rig.machine, rig.at, to, crew().roadFactor());
         rig.arrives = now.plus(Duration.ofMinutes(minutes));
         rig.at = to;
+    }
+
+    /** A seeder that holds another mix is emptied and set anew when it is there. */
+    private void set(Rig rig, Foreman.Wanted item, Instant now) {
+        if (item.work().nextStage().operation() != Operation.SEED) {
+            return;
+        }
+        Optional<String> mix = mix(item, now);
+        if (rig.holds.isPresent() && !rig.holds.equals(mix)) {
+            rig.arrives = rig.arrives.plus(rig.machine.mixChange());
+        }
+        rig.holds = mix;
     }
 
     /** The mix that goes in: the one wanted, else the first in season; any where none is sown. */

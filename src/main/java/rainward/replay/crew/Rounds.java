@@ -16,6 +16,7 @@ import rainward.cycle.CycleInput;
 import rainward.cycle.ground.Stretch;
 import rainward.farm.FieldStatus;
 import rainward.farm.GeoPoint;
+import rainward.queue.problem.InBoxes;
 import rainward.queue.problem.Plan;
 import rainward.queue.problem.PlanProblem;
 import rainward.queue.problem.Standing;
@@ -94,12 +95,20 @@ final class Rounds {
         Cycle cycle = policy.knowing()
                 ? Cycle.knowing(input, known(policy, asked.now()), world.ground())
                 : Cycle.of(input, world.ground());
-        return cycle.problem().withStanding(standing(asked));
+        return cycle.problem().withStanding(standing(asked), inBoxes(asked));
     }
 
     /** A machine that left a field half done is still there. */
     private Map<String, GeoPoint> standing(Asked asked) {
         return Standing.recorded(
+                asked.fields().stream().map(FieldWork::visited).toList(),
+                world.scene().roster(),
+                asked.lastOrder(),
+                asked.now());
+    }
+
+    private Map<String, String> inBoxes(Asked asked) {
+        return InBoxes.recorded(
                 asked.fields().stream().map(FieldWork::visited).toList(),
                 world.scene().roster(),
                 asked.lastOrder(),
@@ -138,6 +147,7 @@ final class Rounds {
                 before.prices(),
                 asked.lastOrder(),
                 before.stockHa(),
-                standing(asked));
+                standing(asked),
+                inBoxes(asked));
     }
 }

@@ -76,7 +76,8 @@ public record Scene(Roster roster, List<Field> fields, CycleInput.Rules rules) {
                             machine.travel().hitch(),
                             of(machine.travel().start())),
                     machine.refill(),
-                    machine.massClass());
+                    machine.massClass(),
+                    machine.mixChange());
         }
     }
 }

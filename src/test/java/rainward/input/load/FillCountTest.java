@@ -38,7 +38,8 @@ class FillCountTest {
                 new Machine.WorkPace(9, 12, 0.6, 0.3),
                 new Machine.Travel(60, Duration.ofMinutes(5), new GeoPoint(42, -85)),
                 Optional.empty(),
-                Machine.MassClass.HEAVY);
+                Machine.MassClass.HEAVY,
+                Machine.USUAL_MIX_CHANGE);
     }
 
     private static Supplies supplies(

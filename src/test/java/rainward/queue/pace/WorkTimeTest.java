@@ -27,7 +27,8 @@ class WorkTimeTest {
                 pace,
                 new Machine.Travel(25, Duration.ZERO, SmallFarm.YARD),
                 refill,
-                Machine.MassClass.LIGHT);
+                Machine.MassClass.LIGHT,
+                Machine.USUAL_MIX_CHANGE);
     }
 
     /** Rows of Iowa State University AgDM A3-24 / PM 696 (2001), effective capacity in acres/h. */

@@ -49,6 +49,8 @@ public final class SmallFarm {
     public static final GeoPoint YARD = new GeoPoint(42.0, -85.0);
     public static final int HOURS = 5 * 24;
 
+    public static final Duration MIX_CHANGE = Duration.ofMinutes(30);
+
     public static final Machine TILLER = machine("tiller", Operation.TILL);
     public static final Machine SEEDER = machine("seeder", Operation.SEED);
     public static final Machine ROLLER = machine("roller", Operation.FIRM);
@@ -67,6 +69,7 @@ public final class SmallFarm {
     public Optional<Plan> lastOrder = Optional.empty();
     public Map<String, Double> stockHa = Map.of();
     public Map<String, GeoPoint> standing = Map.of();
+    public Map<String, String> inBoxes = Map.of();
 
     public static Person person(String name, String... machines) {
         return new Person(name, Set.of(machines), List.of());
@@ -79,7 +82,8 @@ public final class SmallFarm {
                 new Machine.WorkPace(2, 5, 1, 0),
                 new Machine.Travel(30, Duration.ofMinutes(10), YARD),
                 Optional.empty(),
-                Machine.MassClass.LIGHT);
+                Machine.MassClass.LIGHT,
+                MIX_CHANGE);
     }
 
     public static Stage stage(String name, Operation operation, int leastH, int greatestH) {
@@ -112,6 +116,7 @@ public final class SmallFarm {
         public double kmNorth = 5;
         public double priority = 1;
         public Recipe recipe = TILL_SEED;
+        public String mix = "brassica";
         public FieldStatus status = FieldStatus.UNTOUCHED;
         public IntToDoubleFunction worth = SmallFarm::slowlyFalling;
         public final Map<Operation, BitSet> stopped = new EnumMap<>(Operation.class);
@@ -132,13 +137,13 @@ public final class SmallFarm {
                     place,
                     areaHa,
                     new Field.Ground(new SoilTexture(0.4, 0.2, 2.5), 0.02),
-                    new Field.Wish(List.of("brassica"), recipe.name(), priority));
+                    new Field.Wish(List.of(mix), recipe.name(), priority));
             double[] worths = IntStream.range(0, HOURS).mapToDouble(worth).toArray();
             return new Job(
                     new FieldCase(field, status),
                     recipe,
                     place,
-                    List.of(new Job.MixOption("brassica", worths, worths)),
+                    List.of(new Job.MixOption(mix, worths, worths)),
                     stopped,
                     firmed,
                     kept,
@@ -167,7 +172,8 @@ public final class SmallFarm {
                 prices,
                 lastOrder,
                 stockHa,
-                standing);
+                standing,
+                inBoxes);
     }
 
     /** An instant as hours from Monday 00:00. */

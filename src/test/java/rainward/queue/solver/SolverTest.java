@@ -98,6 +98,7 @@ class SolverTest {
                         last.start() - 600,
                         last.finish() - 600,
                         last.drive(),
+                        last.setting(),
                         last.option()));
         assertThat(new ShopModel(shop, HORIZON_MINUTES).fixed(placed).status())
                 .isEqualTo(CpSolverStatus.INFEASIBLE);

@@ -87,6 +87,10 @@ final class CrewKinds {
                                 "Ground worked by one fill",
                                 "for instance 8 ac; left open: never filled"),
                         words("refill_stop", "A fill takes", "left open: 20 min"),
+                        words(
+                                "mix_change",
+                                "Emptying and setting a seeder for another mix takes",
+                                "of seeders only; left open: 40 min"),
                         point(
                                 "stands_at",
                                 "Where it stands at the start",
