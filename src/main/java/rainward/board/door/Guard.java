@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import jakarta.servlet.http.HttpSession;
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -92,6 +93,10 @@ public final class Guard {
                     HttpStatus.MISDIRECTED_REQUEST,
                     "The board does not answer under this name: add it to names under [board].");
         }
+        if (!readable(ctx.req().getRequestURI())) {
+            throw new TurnedAway(
+                    HttpStatus.BAD_REQUEST, "That address is broken: a % stands for nothing.");
+        }
         if (ctx.contentLength() > MOST_BODY_BYTES) {
             throw new TurnedAway(
                     HttpStatus.CONTENT_TOO_LARGE,
@@ -99,6 +104,16 @@ public final class Guard {
         }
         if (!ctx.method().equals(HandlerType.GET) && !ctx.method().equals(HandlerType.HEAD)) {
             sameSite(ctx);
+        }
+    }
+
+    /** The server checks the signs behind a % of an address, but not those behind a semicolon. */
+    private static boolean readable(String address) {
+        try {
+            URLDecoder.decode(address, StandardCharsets.UTF_8);
+            return true;
+        } catch (IllegalArgumentException broken) {
+            return false;
         }
     }
 

@@ -266,7 +266,8 @@ class BondvilleTest {
         against(run(4).tempC(), 17, MAY, SEPTEMBER);
         against(run(8).tempC(), 18, MAY, SEPTEMBER);
         assertThat(against(run(4).tempC(), 17, BURIED, SEPTEMBER).rmse()).isLessThanOrEqualTo(2.5);
-        assertThat(against(run(8).tempC(), 18, BURIED, SEPTEMBER).rmse()).isLessThanOrEqualTo(2.505);
+        assertThat(against(run(8).tempC(), 18, BURIED, SEPTEMBER).rmse())
+                .isLessThanOrEqualTo(2.505);
     }
 
     @Test
