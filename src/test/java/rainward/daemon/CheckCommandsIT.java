@@ -44,7 +44,8 @@ class CheckCommandsIT {
                 [weather.address]
                 nws = "%s"
                 acis = "%s"
-                """.formatted(weather.address(), weather.address()));
+                met_norway = "%s"
+                """.formatted(weather.address(), weather.address(), weather.address()));
     }
 
     private static JsonNode finding(Desk.Said said, String what) {

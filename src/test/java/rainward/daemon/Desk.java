@@ -39,7 +39,8 @@ final class Desk {
                 [weather.address]
                 nws = "%s"
                 acis = "%s"
-                """.formatted(server, server) + more);
+                met_norway = "%s"
+                """.formatted(server, server, server) + more);
     }
 
     Desk withSettings(String toml) {

@@ -64,6 +64,7 @@ class LastResortIT {
                         nws = "%1$s"
                         stage4 = "%1$s"
                         acis = "%1$s"
+                        met_norway = "%1$s"
                         """.formatted(sky.server.baseUrl()));
     }
 

@@ -50,6 +50,7 @@ class PublicAlertsIT {
                         [weather.address]
                         nws = "%1$s"
                         acis = "%1$s"
+                        met_norway = "%1$s"
                         """.formatted(sky.server.baseUrl()));
         assertThat(desk.type("import", "config/demo-fields.geojson").exitCode()).isZero();
     }

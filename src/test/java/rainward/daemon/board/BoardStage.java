@@ -88,10 +88,11 @@ final class BoardStage implements AutoCloseable {
                 [weather.address]
                 nws = "%s"
                 acis = "%s"
+                met_norway = "%s"
 
                 [order]
                 thinking = "0.2 s"
-                """.formatted(weather.address(), weather.address()) + more;
+                """.formatted(weather.address(), weather.address(), weather.address()) + more;
     }
 
     /** Has the brief of the morning written into the outbox; once, however often it is called. */

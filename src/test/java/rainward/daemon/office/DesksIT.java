@@ -70,7 +70,8 @@ class DesksIT {
                 [weather.address]
                 nws = "%s"
                 acis = "%s"
-                """.formatted(weather.address(), weather.address()));
+                met_norway = "%s"
+                """.formatted(weather.address(), weather.address(), weather.address()));
         office = Office.open(
                 new HomeFolder(home), Office.settings(settings, Map.of()).settings(), () -> now);
         new SurveyDesk(office).take(Path.of("config", "demo-fields.geojson"));
