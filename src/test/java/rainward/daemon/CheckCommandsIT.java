@@ -39,7 +39,8 @@ class CheckCommandsIT {
         String crew = Desk.crew()
                 .replace("host = \"localhost\"", "host = \"localhost\"\nport = " + smtpPort);
         return new Desk(home, InventedWeather.MONDAY)
-                .withSettings(crew + """
+                .withSettings(crew
+                        + """
 
                 [weather.address]
                 nws = "%s"
