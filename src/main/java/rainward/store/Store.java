@@ -218,6 +218,8 @@ public final class Store implements AutoCloseable {
         } catch (StoreException e) {
             if (e.isAbsence()) {
                 silentSince.compareAndSet(null, Instant.now());
+                // What else is in the pool was cut off too: nobody need run into it.
+                pool.getHikariPoolMXBean().softEvictConnections();
             }
             throw e;
         }

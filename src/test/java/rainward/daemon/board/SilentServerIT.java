@@ -1,9 +1,11 @@
 package rainward.daemon.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +54,11 @@ class SilentServerIT {
             });
 
             OwnPostgres.letIn(home);
-            assertThat(house.health()).extracting(Mark::what).contains("order", "forecast");
+            // Connections of before may be handed out once more each.
+            await().atMost(Duration.ofSeconds(30))
+                    .untilAsserted(() -> assertThat(house.health())
+                            .extracting(Mark::what)
+                            .contains("order", "forecast"));
         }
     }
 }
