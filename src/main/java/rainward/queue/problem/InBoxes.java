@@ -2,7 +2,6 @@ package rainward.queue.problem;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,15 +20,11 @@ public final class InBoxes {
     private static final Duration KEPT_AT_MOST = Duration.ofDays(14);
 
     private final Crew crew;
-    private final Optional<Plan> lastOrder;
-    private final Instant asOf;
-    private final Map<String, String> mixes = new HashMap<>();
-    private final Map<String, Instant> since = new HashMap<>();
+    private final LastSeen<String> mixes;
 
-    private InBoxes(Crew crew, Optional<Plan> lastOrder, Instant asOf) {
+    private InBoxes(Crew crew, LastSeen<String> mixes) {
         this.crew = crew;
-        this.lastOrder = lastOrder;
-        this.asOf = asOf;
+        this.mixes = mixes;
     }
 
     /**
@@ -51,9 +46,9 @@ public final class InBoxes {
      */
     public static Map<String, String> recorded(
             List<Sown> fields, Crew crew, Optional<Plan> lastOrder, Instant asOf) {
-        InBoxes boxes = new InBoxes(crew, lastOrder, asOf);
+        InBoxes boxes = new InBoxes(crew, new LastSeen<>(lastOrder, asOf, KEPT_AT_MOST));
         fields.forEach(boxes::read);
-        return Map.copyOf(boxes.mixes);
+        return boxes.mixes.newest();
     }
 
     /** The same for fields of a roster. */
@@ -69,12 +64,11 @@ public final class InBoxes {
     private void read(Sown field) {
         String stage = field.recipe().seeding().name();
         Optional<StageRecord> record = field.item().status().of(stage);
-        Optional<Instant> seen =
-                record.flatMap(r -> r.underWay() ? Optional.of(asOf) : r.finishedAt());
-        if (seen.isEmpty() || seen.get().isBefore(asOf.minus(KEPT_AT_MOST))) {
+        Optional<Instant> seen = record.flatMap(mixes::when);
+        if (seen.isEmpty()) {
             return;
         }
-        Optional<PlanItem> told = told(field.item().field().name(), stage);
+        Optional<PlanItem> told = mixes.told(field.item().field().name(), stage).findFirst();
         Optional<String> mix = field.item()
                 .status()
                 .sownMix()
@@ -82,15 +76,7 @@ public final class InBoxes {
         Optional<String> machine = record.flatMap(StageRecord::machine)
                 .or(() -> told.map(item -> item.hands().machine()))
                 .or(this::onlySeeder);
-        machine.ifPresent(by -> mix.ifPresent(what -> seen(by, what, seen.get())));
-    }
-
-    private Optional<PlanItem> told(String field, String stage) {
-        return lastOrder.stream()
-                .flatMap(order -> order.items().stream())
-                .filter(item -> item.place().field().equals(field))
-                .filter(item -> item.place().stage().equals(stage))
-                .findFirst();
+        machine.ifPresent(by -> mix.ifPresent(what -> mixes.note(by, what, seen.get())));
     }
 
     private Optional<String> onlySeeder() {
@@ -99,13 +85,5 @@ public final class InBoxes {
                 .map(Machine::name)
                 .toList();
         return seeders.size() == 1 ? Optional.of(seeders.get(0)) : Optional.empty();
-    }
-
-    private void seen(String machine, String mix, Instant at) {
-        boolean later = Optional.ofNullable(since.get(machine)).map(at::isAfter).orElse(true);
-        if (later) {
-            since.put(machine, at);
-            mixes.put(machine, mix);
-        }
     }
 }

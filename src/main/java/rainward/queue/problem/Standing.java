@@ -25,13 +25,13 @@ public final class Standing {
     private final Crew crew;
     private final Optional<Plan> lastOrder;
     private final Instant asOf;
-    private final Map<String, GeoPoint> places = new HashMap<>();
-    private final Map<String, Instant> since = new HashMap<>();
+    private final LastSeen<GeoPoint> seen;
 
     private Standing(Crew crew, Optional<Plan> lastOrder, Instant asOf) {
         this.crew = crew;
         this.lastOrder = lastOrder;
         this.asOf = asOf;
+        this.seen = new LastSeen<>(lastOrder, asOf, AWAY_AT_MOST);
     }
 
     /**
@@ -71,16 +71,16 @@ public final class Standing {
         }
         Map<String, GeoPoint> arrivals = new HashMap<>();
         worked.forEach(w -> arrivals.put(w.item().field().name(), w.arrival()));
-        standing.onTheRoad(arrivals);
-        return Map.copyOf(standing.places);
+        return standing.withThoseOnTheRoad(arrivals);
     }
 
     /**
      * Who was to set out by now, and has been seen nowhere since, is on the way: nobody says so,
      * and were they taken to be still where they were, each new order would put off their arrival.
      */
-    private void onTheRoad(Map<String, GeoPoint> arrivals) {
-        Map<String, GeoPoint> was = Map.copyOf(places);
+    private Map<String, GeoPoint> withThoseOnTheRoad(Map<String, GeoPoint> arrivals) {
+        Map<String, GeoPoint> was = seen.newest();
+        Map<String, GeoPoint> places = new HashMap<>(was);
         for (Machine machine : crew.machines()) {
             next(machine).ifPresent(item -> {
                 GeoPoint from =
@@ -93,6 +93,7 @@ public final class Standing {
                 }
             });
         }
+        return Map.copyOf(places);
     }
 
     private Optional<PlanItem> next(Machine machine) {
@@ -111,8 +112,8 @@ public final class Standing {
         double hitchH = machine.travel().hitch().toSeconds() / 3600.0;
         double wholeH = straightKm * crew.roadFactor() / machine.travel().speedKmh();
         double leftH = Math.max(0, hours(asOf, item.work().from()) - hitchH);
-        double sinceH = Optional.ofNullable(since.get(machine.name()))
-                .map(seen -> Math.max(0, hours(seen, asOf) - hitchH))
+        double sinceH = seen.since(machine.name())
+                .map(at -> Math.max(0, hours(at, asOf) - hitchH))
                 .orElse(Double.MAX_VALUE);
         return wholeH <= 0 ? 0 : Math.min(1 - Math.min(1, leftH / wholeH), sinceH / wholeH);
     }
@@ -139,24 +140,21 @@ public final class Standing {
     }
 
     private void read(Worked worked, StageRecord record) {
-        Optional<Instant> seen = record.underWay() ? Optional.of(asOf) : record.finishedAt();
-        if (seen.isEmpty() || seen.get().isBefore(asOf.minus(AWAY_AT_MOST))) {
+        Optional<Instant> when = seen.when(record);
+        if (when.isEmpty()) {
             return;
         }
         Optional<PlanItem.Hands> told = told(worked.item().field().name(), record);
         record.machine()
                 .or(() -> told.map(PlanItem.Hands::machine))
-                .ifPresent(machine -> seen(machine, worked.arrival(), seen.get()));
-        told.filter(hands -> day(seen.get()).equals(day(asOf)))
-                .ifPresent(hands -> seen(hands.person(), worked.arrival(), seen.get()));
+                .ifPresent(machine -> seen.note(machine, worked.arrival(), when.get()));
+        told.filter(hands -> day(when.get()).equals(day(asOf)))
+                .ifPresent(hands -> seen.note(hands.person(), worked.arrival(), when.get()));
     }
 
     /** Who was to do it, unless another machine came. */
     private Optional<PlanItem.Hands> told(String field, StageRecord record) {
-        return lastOrder.stream()
-                .flatMap(order -> order.items().stream())
-                .filter(i -> i.place().field().equals(field))
-                .filter(i -> i.place().stage().equals(record.stage()))
+        return seen.told(field, record.stage())
                 .map(PlanItem::hands)
                 .filter(h -> record.machine().map(h.machine()::equals).orElse(true))
                 .findFirst();
@@ -164,13 +162,5 @@ public final class Standing {
 
     private LocalDate day(Instant instant) {
         return LocalDate.ofInstant(instant, crew.zone());
-    }
-
-    private void seen(String name, GeoPoint place, Instant at) {
-        boolean later = Optional.ofNullable(since.get(name)).map(at::isAfter).orElse(true);
-        if (later) {
-            since.put(name, at);
-            places.put(name, place);
-        }
     }
 }
