@@ -34,6 +34,16 @@ public record Machine(
         Require.that(!mixChange.isNegative(), name + ": change of mix takes less than no time");
     }
 
+    /** The same by another name. */
+    public Machine named(String other) {
+        return new Machine(other, operations, work, travel, refill, massClass, mixChange);
+    }
+
+    /** The same with another start and way of moving. */
+    public Machine travelling(Travel other) {
+        return new Machine(name, operations, work, other, refill, massClass, mixChange);
+    }
+
     /** How hard a machine presses on the ground. */
     public enum MassClass {
         LIGHT,

@@ -111,14 +111,7 @@ public enum Trial {
     }
 
     private static Machine second(Machine one) {
-        return new Machine(
-                one.name() + SECOND,
-                one.operations(),
-                one.work(),
-                one.travel(),
-                one.refill(),
-                one.massClass(),
-                one.mixChange());
+        return one.named(one.name() + SECOND);
     }
 
     private static Scene oneMoreTiller(Scene scene) {

@@ -130,7 +130,7 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
         String added = free(name, names());
         crew.machines().stream()
                 .filter(m -> m.name().equals(name))
-                .forEach(m -> machines.add(named(m, added)));
+                .forEach(m -> machines.add(m.named(added)));
         List<Person> people =
                 crew.people().stream().map(p -> alsoRuns(p, name, added)).toList();
         List<Job> jobs = problem.jobs().stream()
@@ -152,17 +152,6 @@ public record WhatIf(PlanProblem problem, List<String> faults) {
             n++;
         }
         return name + " " + n;
-    }
-
-    private static Machine named(Machine m, String name) {
-        return new Machine(
-                name,
-                m.operations(),
-                m.work(),
-                m.travel(),
-                m.refill(),
-                m.massClass(),
-                m.mixChange());
     }
 
     private static Person alsoRuns(Person person, String known, String added) {

@@ -67,17 +67,9 @@ public record Scene(Roster roster, List<Field> fields, CycleInput.Rules rules) {
         }
 
         Machine of(Machine machine) {
-            return new Machine(
-                    machine.name(),
-                    machine.operations(),
-                    machine.work(),
-                    new Machine.Travel(
-                            machine.travel().speedKmh(),
-                            machine.travel().hitch(),
-                            of(machine.travel().start())),
-                    machine.refill(),
-                    machine.massClass(),
-                    machine.mixChange());
+            Machine.Travel travel = machine.travel();
+            return machine.travelling(
+                    new Machine.Travel(travel.speedKmh(), travel.hitch(), of(travel.start())));
         }
     }
 }
