@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import rainward.cycle.ground.GroundMemory;
 import rainward.queue.plan.Planner;
@@ -13,6 +14,7 @@ import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Effort;
 import rainward.weather.past.ObservedWeather;
 import rainward.weather.source.ForecastSeries;
+import rainward.weather.trace.Foreseen;
 import rainward.weather.trace.PointTraces;
 import rainward.window.WindowDecider;
 import rainward.window.WindowRecord;
@@ -27,7 +29,7 @@ public final class Cycle {
     private final Map<String, PointTraces> drawn;
     private final List<FieldReckoning> fields;
 
-    Cycle(CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
+    private Cycle(CycleInput input, Map<String, PointTraces> drawn, List<FieldReckoning> fields) {
         this.input = input;
         this.drawn = drawn;
         this.fields = fields;
@@ -45,9 +47,14 @@ public final class Cycle {
      * @param memory of the ground under that season's weather
      */
     public static Cycle of(CycleInput input, GroundMemory memory) {
-        Map<String, PointTraces> drawn = Sky.drawn(input);
-        return new Cycle(
-                input, drawn, new Reckoning(input, memory).fields(Sky.foreseen(input, drawn)));
+        return of(input, memory, Parts.UNTOLD);
+    }
+
+    static Cycle of(CycleInput input, GroundMemory memory, Parts parts) {
+        Map<String, PointTraces> drawn = parts.go("traces", () -> Sky.drawn(input));
+        Map<String, Foreseen> weather = parts.go("traces", () -> Sky.foreseen(input, drawn));
+        Reckoning reckoning = new Reckoning(input, memory);
+        return new Cycle(input, drawn, parts.go(Parts.GROUND, () -> reckoning.fields(weather)));
     }
 
     /**
@@ -79,11 +86,39 @@ public final class Cycle {
      * @param effort of the planner; equal tries give equal results
      */
     public static Result run(CycleInput input, Effort effort) {
-        Cycle cycle = of(input);
-        PlanProblem problem = cycle.problem();
-        Plan plan = Planner.plan(problem, effort);
-        WindowDecider.Decided windows = new Watching(input).windows(cycle.fields, plan);
-        return new Result(cycle.outlook(plan, windows.next().open()), problem, windows);
+        return of(input).whole(effort, Parts.UNTOLD);
+    }
+
+    /** The rest of a round. */
+    Result whole(Effort effort, Parts parts) {
+        PlanProblem problem = parts.go("plan", this::problem);
+        Plan plan = parts.go("plan", () -> Planner.plan(problem, effort));
+        WindowDecider.Decided windows =
+                parts.go("windows", () -> new Watching(input).windows(fields, plan));
+        Outlook outlook =
+                parts.go("readiness", () -> outlook(plan, windows.next().open()));
+        return new Result(outlook, problem, windows);
+    }
+
+    List<FieldReckoning> fields() {
+        return fields;
+    }
+
+    /** Hears of the parts of a round, to measure them. */
+    interface Parts {
+
+        /** Soil and stands, field by field. */
+        String GROUND = "soil";
+
+        Parts UNTOLD = new Parts() {
+            @Override
+            public <T> T go(String name, Supplier<T> work) {
+                return work.get();
+            }
+        };
+
+        /** Does a part. */
+        <T> T go(String name, Supplier<T> work);
     }
 
     /** What an order has to be found for. */
@@ -101,7 +136,7 @@ public final class Cycle {
                 input.memory().windows().open());
     }
 
-    Outlook outlook(Plan plan, List<WindowRecord.Open> open) {
+    private Outlook outlook(Plan plan, List<WindowRecord.Open> open) {
         return new Outlook(
                 input.asOf(),
                 stamps(),

@@ -6,18 +6,12 @@ import java.util.Map;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import rainward.cycle.ground.GroundMemory;
-import rainward.queue.plan.Planner;
-import rainward.queue.problem.Plan;
-import rainward.queue.problem.PlanProblem;
 import rainward.queue.search.Effort;
 import rainward.stand.StandOutlook;
 import rainward.stand.model.StandModel;
-import rainward.weather.trace.Foreseen;
-import rainward.weather.trace.PointTraces;
-import rainward.window.WindowDecider;
 
-/** Measures one round part by part, in the order in which {@link Cycle#run} goes through them. */
-public final class CycleBench {
+/** Measures one round part by part, as {@link Cycle#run} goes through them. */
+public final class CycleBench implements Cycle.Parts {
 
     private final LongSupplier nanos;
     private final Map<String, Double> partMs = new LinkedHashMap<>();
@@ -47,25 +41,14 @@ public final class CycleBench {
         return new Timed(bench.partMs, result);
     }
 
+    /** Soil and stand of a field are reckoned in one go; the stands once more tell them apart. */
     private Cycle.Result run(CycleInput input, Effort effort) {
-        Map<String, PointTraces> drawn = part("traces", () -> Sky.drawn(input));
-        Map<String, Foreseen> weather = part("traces", () -> Sky.foreseen(input, drawn));
-        List<FieldReckoning> fields =
-                part("soil", () -> new Reckoning(input, GroundMemory.none()).fields(weather));
-        // Soil and stand of a field are reckoned in one go; the stands once more tell them apart.
-        List<StandOutlook> stands = part("stand", () -> stands(fields));
-        partMs.merge("soil", -partMs.getOrDefault("stand", 0.0), Double::sum);
-        if (stands.isEmpty()) {
+        Cycle cycle = Cycle.of(input, GroundMemory.none(), this);
+        if (go("stand", () -> stands(cycle.fields())).isEmpty()) {
             throw new IllegalArgumentException("no field of the round can be reckoned");
         }
-        Cycle cycle = new Cycle(input, drawn, fields);
-        PlanProblem problem = part("plan", cycle::problem);
-        Plan plan = part("plan", () -> Planner.plan(problem, effort));
-        WindowDecider.Decided windows =
-                part("windows", () -> new Watching(input).windows(fields, plan));
-        Outlook outlook =
-                part("readiness", () -> cycle.outlook(plan, windows.next().open()));
-        return new Cycle.Result(outlook, problem, windows);
+        partMs.merge(GROUND, -partMs.getOrDefault("stand", 0.0), Double::sum);
+        return cycle.whole(effort, this);
     }
 
     private static List<StandOutlook> stands(List<FieldReckoning> fields) {
@@ -76,7 +59,8 @@ public final class CycleBench {
                 .toList();
     }
 
-    private <T> T part(String name, Supplier<T> work) {
+    @Override
+    public <T> T go(String name, Supplier<T> work) {
         long before = nanos.getAsLong();
         T done = work.get();
         partMs.merge(name, (nanos.getAsLong() - before) / 1e6, Double::sum);
