@@ -198,13 +198,6 @@ public final class Store implements AutoCloseable {
         return engine.place();
     }
 
-    /** Works past the books, over a bare connection which is not to be kept. */
-    void bare(Engine.Reading work) throws SQLException, IOException {
-        try (Handle handle = jdbi.open()) {
-            work.from(handle.getConnection());
-        }
-    }
-
     /** Since when the server that keeps the database has not answered; empty while it does. */
     public Optional<Instant> silentSince() {
         return Optional.ofNullable(silentSince.get());

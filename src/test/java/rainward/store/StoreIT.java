@@ -45,7 +45,7 @@ class StoreIT {
 
         private static String pragma(Store store, String name) throws Exception {
             List<String> said = new ArrayList<>();
-            store.bare(connection -> {
+            store.allOrNothing(connection -> {
                 try (ResultSet row = connection.createStatement().executeQuery("pragma " + name)) {
                     said.add(row.getString(1));
                 }
