@@ -8,21 +8,15 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rainward.daemon.demo.Demo;
 import rainward.daemon.office.HomeFolder;
 import rainward.daemon.office.Office;
 import rainward.daemon.office.PlanningDesk;
-import rainward.daemon.office.Refusal;
 import rainward.daemon.settings.Settings;
 
 /** One whole round on the demo's records, part by part. */
@@ -35,7 +29,7 @@ import rainward.daemon.settings.Settings;
             "rounds that only warm the program up; the first round of all is told apart.",
             "Measured in a process with the heap and the collector of the packaged service."
         })
-final class BenchCycle implements Callable<Integer> {
+final class BenchCycle extends MeasuredApart {
 
     /** An hour after the first brief of the demo's story, whose order is out. */
     private static final Instant SIX = Instant.parse("2026-07-13T10:00:00Z");
@@ -44,15 +38,6 @@ final class BenchCycle implements Callable<Integer> {
 
     @Option(names = "--runs", paramLabel = "N", description = "How often; else 7.")
     int runs = 7;
-
-    @Option(names = "--json", description = "Print JSON.")
-    boolean json;
-
-    @Option(names = "--here", hidden = true, description = "In this process.")
-    boolean here;
-
-    @Spec
-    CommandSpec spec = CommandSpec.create();
 
     /**
      * The figures, as JSON shows them.
@@ -72,18 +57,12 @@ final class BenchCycle implements Callable<Integer> {
     record Part(String name, double ms, double sharePct) {}
 
     @Override
-    public Integer call() throws IOException, InterruptedException {
-        if (runs < 1) {
-            throw Refusal.badInput("--runs is " + runs + ", must be 1 or more.");
-        }
-        String figures = here
-                ? measured()
-                : OwnProcess.measured(json, "bench", "cycle", "--runs", String.valueOf(runs));
-        spec.commandLine().getOut().println(figures);
-        return 0;
+    List<String> words() {
+        return List.of("bench", "cycle", "--runs", counted("--runs", runs));
     }
 
-    private String measured() throws IOException {
+    @Override
+    String measured() throws IOException {
         Path folder = Files.createTempDirectory("rainward-bench");
         try {
             HomeFolder home = new HomeFolder(folder);
@@ -96,7 +75,7 @@ final class BenchCycle implements Callable<Integer> {
                         office.store().read(books -> books.cases()).size());
             }
         } finally {
-            clear(folder);
+            Folders.delete(folder);
         }
     }
 
@@ -152,13 +131,5 @@ final class BenchCycle implements Callable<Integer> {
                         "A round: %.0f ms (median); the first of a process: %.0f ms.",
                         wholeMs,
                         answer.firstMs());
-    }
-
-    private static void clear(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        }
     }
 }

@@ -1,18 +1,13 @@
 package rainward.daemon.command;
 
-import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rainward.cycle.PhysicsBench;
-import rainward.daemon.office.Refusal;
 import rainward.farm.Mix;
 import rainward.intake.SharedTables;
 import rainward.intake.TableFolder;
@@ -28,7 +23,7 @@ import rainward.intake.TableFolder;
             "machine change them little. 10,000 fields take about a minute. Measured in a process",
             "with the heap and the collector of the packaged service."
         })
-public final class BenchPhysics implements Callable<Integer> {
+public final class BenchPhysics extends MeasuredApart {
 
     private static final List<Integer> COUNTS = List.of(36, 1_000, 10_000);
 
@@ -38,28 +33,13 @@ public final class BenchPhysics implements Callable<Integer> {
             description = "Fields of the longest row; else 10000.")
     int most = 10_000;
 
-    @Option(names = "--json", description = "Print JSON.")
-    boolean json;
-
-    @Option(names = "--here", hidden = true, description = "In this process.")
-    boolean here;
-
-    @Spec
-    CommandSpec spec = CommandSpec.create();
-
     @Override
-    public Integer call() throws IOException, InterruptedException {
-        if (most < 1) {
-            throw Refusal.badInput("--most is " + most + ", must be 1 or more.");
-        }
-        String figures = here
-                ? measured()
-                : OwnProcess.measured(json, "bench", "physics", "--most", String.valueOf(most));
-        spec.commandLine().getOut().println(figures);
-        return 0;
+    List<String> words() {
+        return List.of("bench", "physics", "--most", counted("--most", most));
     }
 
-    private String measured() {
+    @Override
+    String measured() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         PhysicsBench.Figures figures =
                 new PhysicsBench(threads::getCurrentThreadCpuTime, mixes()).run(counts());

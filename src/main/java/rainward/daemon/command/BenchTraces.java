@@ -1,14 +1,10 @@
 package rainward.daemon.command;
 
-import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rainward.weather.trace.TraceTimes;
 
 /** Weather traces on invented forecasts. */
@@ -19,16 +15,7 @@ import rainward.weather.trace.TraceTimes;
             "hour and by six hours: milliseconds of one core, and nanoseconds an hourly value.",
             "Measured in a process with the heap and the collector of the packaged service."
         })
-final class BenchTraces implements Callable<Integer> {
-
-    @Option(names = "--json", description = "Print JSON.")
-    boolean json;
-
-    @Option(names = "--here", hidden = true, description = "In this process.")
-    boolean here;
-
-    @Spec
-    CommandSpec spec = CommandSpec.create();
+final class BenchTraces extends MeasuredApart {
 
     /**
      * The figures, as JSON shows them.
@@ -42,13 +29,12 @@ final class BenchTraces implements Callable<Integer> {
             double tracesMs, double nsPerValue, double sixHoursMs, double sixHoursNsPerValue) {}
 
     @Override
-    public Integer call() throws IOException, InterruptedException {
-        String figures = here ? measured() : OwnProcess.measured(json, "bench", "traces");
-        spec.commandLine().getOut().println(figures);
-        return 0;
+    List<String> words() {
+        return List.of("bench", "traces");
     }
 
-    private String measured() {
+    @Override
+    String measured() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         double hourly = new TraceTimes(1).medianNanos(threads::getCurrentThreadCpuTime);
         double sixHours = new TraceTimes(6).medianNanos(threads::getCurrentThreadCpuTime);

@@ -3,8 +3,6 @@ package rainward.daemon.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -75,11 +73,6 @@ public final class DemoCommand implements Callable<Integer> {
                                 + " name an empty one with --home.");
             }
         }
-        try (Stream<Path> all = Files.walk(folder)) {
-            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
-            for (Path path : deepestFirst) {
-                Files.delete(path);
-            }
-        }
+        Folders.delete(folder);
     }
 }

@@ -39,8 +39,9 @@ final class OwnProcess {
      * @param json whether it is to print JSON
      * @param words of the command
      */
-    static String measured(boolean json, String... words) throws IOException, InterruptedException {
-        List<String> all = new ArrayList<>(List.of(words));
+    static String measured(boolean json, List<String> words)
+            throws IOException, InterruptedException {
+        List<String> all = new ArrayList<>(words);
         all.add("--here");
         if (json) {
             all.add("--json");

@@ -4,13 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -57,20 +55,11 @@ public final class VerifyWeek implements Callable<Integer> {
             try {
                 return FaultWeek.run(folder, seed);
             } finally {
-                clear(folder);
+                Folders.delete(folder);
             }
         } catch (IOException e) {
             throw Refusal.badWorld(
                     "The week needs room in the folder for temporary files: " + e.getMessage());
-        }
-    }
-
-    private static void clear(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
-            for (Path path : deepestFirst) {
-                Files.deleteIfExists(path);
-            }
         }
     }
 
